@@ -1,0 +1,31 @@
+import { chanceToSeeFunction } from "./chanceToSee";
+import { compareTwoFunction } from "./compareTwo";
+import type { Desk } from "./desk";
+import { perPlantFunction } from "./perPlant";
+import { plantsNeededFunction } from "./plantsNeeded";
+import { type Sealed, seal } from "./seal";
+import { smallestChangeFunction } from "./smallestChange";
+import { unevennessFunction } from "./unevenness";
+import { upDownFunction } from "./upDown";
+
+const FUNCTIONS: readonly Sealed[] = [
+  seal(upDownFunction),
+  seal(perPlantFunction),
+  seal(unevennessFunction),
+  seal(compareTwoFunction),
+  seal(plantsNeededFunction),
+  seal(smallestChangeFunction),
+  seal(chanceToSeeFunction),
+];
+
+const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));
+
+/** The desk that answers every call, from a cell or from the pane. */
+export const theDesk: Desk = {
+  parameters: (id) => byId.get(id)?.parameters ?? null,
+  ask(id, given) {
+    const fn = byId.get(id);
+    if (fn === undefined) throw new Error(`no such function: ${id}`);
+    return fn.reply(given);
+  },
+};

@@ -1,0 +1,44 @@
+import type { Problem } from "../nouns/problem";
+
+/** The two error values that can carry a sentence in Excel. */
+export type ErrorCode = "#VALUE!" | "#N/A";
+
+/**
+ * The error value for a refusal: #VALUE! where the call is wrong, #N/A where a number is due and the data hold none.
+ *
+ * Source: METHODS section 8 of the project's contract; Excel shows a sentence beside these two codes only.
+ */
+export function problemCode({ problem }: Problem): ErrorCode {
+  return CODES[problem];
+}
+
+const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
+  "missing-argument": "#VALUE!",
+  "unknown-show": "#VALUE!",
+  "show-elsewhere": "#VALUE!",
+  "unknown-choice": "#VALUE!",
+  "one-cell-wanted": "#VALUE!",
+  "not-a-number": "#VALUE!",
+  "not-whole": "#VALUE!",
+  "percent-as-points": "#VALUE!",
+  "percent-outside": "#VALUE!",
+  "zero-worthwhile": "#VALUE!",
+  "zero-unevenness": "#VALUE!",
+  "negative-amount": "#VALUE!",
+  "total-at-end": "#VALUE!",
+  "average-at-end": "#VALUE!",
+  "shapes-differ": "#VALUE!",
+  "ranges-swapped": "#VALUE!",
+  "units-differ": "#VALUE!",
+  "no-usable-plants": "#N/A",
+  "usual-zero": "#N/A",
+  "numbers-for-planted": "#VALUE!",
+  "planted-unclear": "#VALUE!",
+  "all-lost": "#N/A",
+  "no-change": "#VALUE!",
+  "fall-too-big": "#VALUE!",
+  "too-few-each": "#VALUE!",
+  "not-a-multiple": "#VALUE!",
+  "no-freedom": "#VALUE!",
+  "unknown-treatment": "#VALUE!",
+};

@@ -1,0 +1,42 @@
+import type { Line, Output } from "../nouns/line";
+import type { Problem } from "../nouns/problem";
+
+/** A table by rows: a header, and one row a treatment or plant. */
+export interface Columns {
+  readonly header: readonly string[];
+  /** Each row's first cell is its name. */
+  readonly rows: readonly (readonly Output[])[];
+  /** Which column holds the value that a row's name stands for, from 0. */
+  readonly main: number;
+}
+
+/** A word that a grower may mistakenly type as *show* although it belongs to a later argument. */
+export interface ForeignWord {
+  readonly word: string;
+  readonly argument: string;
+  /** How many places after *show* that argument comes. */
+  readonly placesOn: number;
+}
+
+/** A number that is due although the data hold none: the call is refused where that number alone is asked for. */
+export interface MissingNumber {
+  /** What stands for it as *show*: "answer", and its label. */
+  readonly shows: readonly string[];
+  readonly problem: Problem;
+}
+
+/** Everything that one answered call can show in a cell, each part worked out when asked for. */
+export interface Showable {
+  readonly answer: () => Output;
+  /** The two-column table; with `columns`, the rows below them. */
+  readonly lines: readonly Line[];
+  readonly columns: (() => Columns) | null;
+  readonly words: () => string;
+  readonly say: () => string;
+  readonly cautions: () => string;
+  /** The function's own words for *show*: "short", "plan with". */
+  readonly own: readonly Line[];
+  readonly foreign: readonly ForeignWord[];
+  /** Null or left out when every number that is due is there. */
+  readonly missing?: MissingNumber | null;
+}

@@ -1,0 +1,18 @@
+import { chanceToSee } from "./chanceToSee";
+import { compareTwo } from "./compareTwo";
+import { perPlant } from "./perPlant";
+import { plantsNeeded } from "./plantsNeeded";
+import { smallestChange } from "./smallestChange";
+import { unevenness } from "./unevenness";
+import { upDown } from "./upDown";
+
+/** Every worksheet function by its id, which is also its name in the cell and never changes after release. */
+export const doors = {
+  UPDOWN: upDown,
+  PERPLANT: perPlant,
+  UNEVENNESS: unevenness,
+  COMPARETWO: compareTwo,
+  PLANTSNEEDED: plantsNeeded,
+  SMALLESTCHANGE: smallestChange,
+  CHANCETOSEE: chanceToSee,
+};

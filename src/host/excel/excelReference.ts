@@ -1,0 +1,21 @@
+/** A reference taken apart. */
+export interface ExcelReference {
+  /** The sheet's name without quotes. */
+  readonly sheet: string;
+  /** Address, name or table reference on that sheet. */
+  readonly range: string;
+  /** True for "A1#": all cells that the formula in A1 spills into. */
+  readonly spills: boolean;
+}
+
+/** Takes a reference apart as it stands in a formula; `home` is the sheet of one that names none. */
+export function excelReference(reference: string, home: string): ExcelReference {
+  const [, prefix, rest = reference] = /^(.*)!([^!]*)$/s.exec(reference) ?? [];
+  const sheet = prefix === undefined ? home : prefix.replace(/^'(.*)'$/s, "$1").replaceAll("''", "'");
+  return { sheet, range: rest.replace(/#$/, ""), spills: rest.endsWith("#") };
+}
+
+/** An address without its sheet: "B2:C9" of "'My sheet'!B2:C9". */
+export function withoutSheet(address: string): string {
+  return address.slice(address.lastIndexOf("!") + 1);
+}

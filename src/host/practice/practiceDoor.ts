@@ -1,0 +1,51 @@
+import type { Cell } from "../../nouns/cell";
+import type { Sheet } from "../sheet";
+import { refusals } from "./functions/refusal";
+import type { Grid } from "./grid";
+
+/**
+ * What browser tests and the curious may ask of the page, as `globalThis.fairbedPractice`. It reads and
+ * does only what a grower could do; typing is left to the keyboard.
+ */
+export interface PracticeDoor {
+  /** The value of one cell, not as formatted: `value("The trial", "H2")`. */
+  value(sheet: string, address: string): Promise<Cell>;
+  /** The text that the cell shows, as formatted. */
+  shown(sheet: string, address: string): string;
+  /** The sheet as the pane meets it. */
+  readonly port: Sheet;
+  /** Puts a formula, text or number into a cell, over whatever it holds; resolves when its results stand in the cells. */
+  put(sheet: string, address: string, content: string | number): Promise<void>;
+  /** Gives a block of cells a name, as the name box does: `nameCells("straw", "'The trial'!$C$2:$C$9")`. */
+  nameCells(name: string, reference: string): void;
+  /** The sentence with which a function refused last time: `refusal("'The trial'!H2 UPDOWN")`. */
+  refusal(call: string): string | undefined;
+  /** Resolves when the results of everything done so far stand in the cells. */
+  settled(): Promise<void>;
+  /** How often the sheet has told of a change since the page opened. */
+  notices(): number;
+}
+
+/** Opens the door on a running practice sheet. */
+export function practiceDoor(grid: Grid, sheet: Sheet): PracticeDoor {
+  const settled = () => grid.api.getFormula().onCalculationResultApplied();
+  let notices = 0;
+  sheet.onChange(() => {
+    notices += 1;
+  });
+  return {
+    value: async (name, address) => (await sheet.read(address, name)).cells[0]?.[0] ?? null,
+    shown: (name, address) => grid.book.getSheetByName(name)?.getRange(address).getDisplayValue() ?? "",
+    port: sheet,
+    put: async (name, address, content) => {
+      await sheet.write([{ sheet: name, address, content, format: "General" }], true);
+      await settled();
+    },
+    settled,
+    nameCells: (name, reference) => {
+      grid.book.insertDefinedName(name, reference);
+    },
+    refusal: (call) => refusals.get(call),
+    notices: () => notices,
+  };
+}

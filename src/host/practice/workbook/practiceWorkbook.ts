@@ -1,0 +1,21 @@
+import { type IWorkbookData, LocaleType } from "@univerjs/core";
+import { beforePlanting } from "./beforePlanting";
+import { sheetData } from "./sheetData";
+import { theTrial } from "./theTrial";
+import { tryYourOwn } from "./tryYourOwn";
+import { twoPlantsEach } from "./twoPlantsEach";
+
+const plans = [theTrial, twoPlantsEach, beforePlanting, tryYourOwn];
+
+/** The workbook that the practice sheet opens with; every number in it is invented. */
+export function practiceWorkbook(): IWorkbookData {
+  return {
+    id: "fairbed-practice",
+    name: "Fairbed practice sheet",
+    appVersion: "0.25.1",
+    locale: LocaleType.EN_US,
+    styles: {},
+    sheetOrder: plans.map((plan) => plan.id),
+    sheets: Object.fromEntries(plans.map((plan) => [plan.id, sheetData(plan)])),
+  };
+}

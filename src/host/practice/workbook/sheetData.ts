@@ -1,0 +1,45 @@
+import type { ICellData, IObjectMatrixPrimitiveType, IRange, IWorksheetData } from "@univerjs/core";
+import { deserializeRangeWithSheet } from "@univerjs/engine-formula";
+
+/** One sheet of the practice workbook as its own file writes it. */
+export interface SheetPlan {
+  readonly id: string;
+  readonly name: string;
+  /** Cells by address: "B2". */
+  readonly cells: Readonly<Record<string, ICellData>>;
+  /** Column widths in pixels, from column A. */
+  readonly widths: readonly number[];
+  /** Merged blocks: "A11:E13". */
+  readonly merged: readonly string[];
+}
+
+const rowCount = 200;
+const columnCount = 26;
+
+/** A sheet's plan in the grid's own form. */
+export function sheetData(plan: SheetPlan): Partial<IWorksheetData> {
+  return {
+    id: plan.id,
+    name: plan.name,
+    rowCount,
+    columnCount,
+    defaultRowHeight: 24,
+    cellData: cellMatrix(plan.cells),
+    columnData: Object.fromEntries(plan.widths.map((w, column) => [column, { w }])),
+    mergeData: plan.merged.map(rangeOf),
+  };
+}
+
+function cellMatrix(cells: SheetPlan["cells"]): IObjectMatrixPrimitiveType<ICellData> {
+  const matrix: IObjectMatrixPrimitiveType<ICellData> = {};
+  for (const [address, cell] of Object.entries(cells)) {
+    const { startRow, startColumn } = rangeOf(address);
+    matrix[startRow] = { ...matrix[startRow], [startColumn]: cell };
+  }
+  return matrix;
+}
+
+function rangeOf(address: string): IRange {
+  const { startRow, startColumn, endRow, endColumn } = deserializeRangeWithSheet(address).range;
+  return { startRow, startColumn, endRow, endColumn };
+}

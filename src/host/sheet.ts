@@ -1,0 +1,78 @@
+import type { Cell } from "../nouns/cell";
+import type { Corner } from "../nouns/cellRange";
+
+/** What the grower has selected, and what stands in its first cell. */
+export interface Selection {
+  /** Sheet name without quotes. */
+  readonly sheet: string;
+  /** Address without the sheet: "B2" or "B2:C9". */
+  readonly address: string;
+  /** The first cell's formula in the sheet's neutral form (English names, commas), "" where there is none. */
+  readonly formula: string;
+  /** The same formula as the grower sees it, in the language of their Excel. */
+  readonly formulaShown: string;
+  /** The first cell's value. */
+  readonly value: Cell;
+  /** The first cell's number format: "General", "0.0%". */
+  readonly numberFormat: string;
+}
+
+/** A block of cells read from the sheet itself: here an empty cell is `null`, so a zero is a zero. */
+export interface Reading {
+  readonly cells: readonly (readonly Cell[])[];
+  readonly corner: Corner;
+}
+
+/** Why a spreadsheet would not do what was asked; `Sheet` promises reject with this. */
+export interface SheetTrouble {
+  readonly trouble:
+    | "editing"
+    | "not-cells"
+    | "several-areas"
+    | "no-such-range"
+    | "protected"
+    | "not-empty"
+    | "unreadable";
+  /** The reference or address concerned, as far as there is one. */
+  readonly where: string;
+}
+
+/** How a written formula's result is to be shown. */
+export type NumberFormat = "General" | "0.0%" | "0" | "0.0" | "0.00" | "0.000";
+
+/** A formula to be put into a cell. */
+export interface Entry {
+  readonly sheet: string;
+  /** "E4" */
+  readonly address: string;
+  /** Neutral form (English names, commas), starting with "="; or a plain text or number. */
+  readonly content: string | number;
+  readonly format: NumberFormat;
+}
+
+/** How the host looks, so that the pane can follow. */
+export interface Theme {
+  readonly dark: boolean;
+}
+
+/** All the pane may ask of a spreadsheet. Excel and the practice sheet each answer in their own file. */
+export interface Sheet {
+  /** The present selection. */
+  selection(): Promise<Selection>;
+  /**
+   * Reads a reference as it stands in a formula ("B2:B9", "'My sheet'!B2:B9", a name, a whole column trimmed to
+   * the cells in use). `home` is the sheet that the formula stands on.
+   */
+  read(reference: string, home: string): Promise<Reading>;
+  /** Calls back after the selection moved or a cell changed; the result stops the calls. */
+  onChange(notice: () => void): () => void;
+  /** Writes entries. Rejects with "not-empty" before writing anything when a cell holds something, unless `over`. */
+  write(entries: readonly Entry[], over: boolean): Promise<void>;
+  /** Sets the number format of the selected cell. */
+  format(sheet: string, address: string, format: NumberFormat): Promise<void>;
+  /** Selects a cell so that the grower sees it. */
+  select(sheet: string, address: string): Promise<void>;
+  /** Every formula of the workbook that holds one of our calls. */
+  calls(): Promise<readonly { readonly sheet: string; readonly address: string; readonly formula: string }[]>;
+  theme(): Theme;
+}

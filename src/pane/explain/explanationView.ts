@@ -1,0 +1,87 @@
+import type { Answer } from "../../answers/desk";
+import type { CautionLine, Explanation } from "../../nouns/explanation";
+import { explain } from "../../words/explain";
+import type { Context } from "../context";
+import { folded, list, paragraphs, section } from "../dom/blocks";
+import { copyButton } from "../dom/copyButton";
+import { type Child, element } from "../dom/element";
+import { unbroken } from "../dom/unbroken";
+import { draw } from "../plots/draw";
+import { pictureOf } from "../plots/pictureOf";
+import { plantKey } from "../plots/plants";
+import { swapsPicture } from "../plots/swaps";
+import { notes } from "./notes";
+import { numbersPart } from "./numbersPart";
+import { planningPicture } from "./planningPicture";
+import { cellOf, type Seen, type Within } from "./seen";
+import type { View } from "./view";
+
+/** An answered call in plain words, part by part in the order of METHODS 9. */
+export function explanationView(seen: Seen, answer: Answer, context: Context): View {
+  const told = explain(answer.finding);
+  const drawn = pictureAndFollow(seen, answer, context);
+  const numbers = numbersPart(seen, answer, context);
+  const root = element(
+    "div",
+    { class: "explanation" },
+    element("p", { class: "finding" }, unbroken(told.finding)),
+    ...notes(seen, context),
+    drawn?.root ?? null,
+    told.say === ""
+      ? null
+      : section("You can say", [element("p", { class: "say" }, unbroken(told.say))], copyButton(told.say, context)),
+    told.compared === "" ? null : element("p", { class: "compared" }, unbroken(told.compared)),
+    luckPart(told, answer),
+    lookOutPart(told.lookOutFor),
+    told.next.length === 0 ? null : section("Next", paragraphs(told.next)),
+    numbers.root,
+    told.workings.length === 0 ? null : folded("How it was worked out", () => paragraphs(told.workings)),
+  );
+  return {
+    root,
+    says: told.finding,
+    isHeld: numbers.isHeld,
+    follow: (lit) => {
+      drawn?.light(lit === null ? null : plantKey(lit));
+      numbers.refresh();
+    },
+  };
+}
+
+/** The picture; pressing a dot selects its cell. */
+function pictureAndFollow(seen: Seen, { finding }: Answer, { sheet, desk }: Context) {
+  const picture = pictureOf(finding) ?? planningPicture(finding, desk);
+  if (picture === null) return null;
+  return draw(picture, (key) => {
+    const cell = cellOf(seen, placeOf(key));
+    if (cell !== null) void sheet.select(cell.sheet, cell.address);
+  });
+}
+
+function placeOf(key: string): Within {
+  const [argument = "", row = "1", column = "1"] = key.split(":");
+  return { argument, row: Number(row), column: Number(column) };
+}
+
+function luckPart({ luck }: Explanation, { finding }: Answer): Child {
+  if (luck.length === 0) return null;
+  const swaps =
+    finding.finding === "two-treatments" && finding.usual.plants.length > 0 && finding.tried.plants.length > 0;
+  const fold = swaps
+    ? folded("See 100 label swaps", () => {
+        const picture = swapsPicture(finding);
+        return picture === null ? [] : [draw(picture).root];
+      })
+    : null;
+  return section("Could it be luck?", [...paragraphs(luck), fold]);
+}
+
+/** Two cautions open, then the last line, which is that of place and season; the rest folded. */
+function lookOutPart(cautions: readonly CautionLine[]): Child {
+  if (cautions.length === 0) return null;
+  const sentences = cautions.map(({ sentence }) => sentence);
+  const rest = sentences.slice(2, -1);
+  const open = [...sentences.slice(0, -1).slice(0, 2), ...sentences.slice(-1)];
+  const more = rest.length === 0 ? null : folded(`${rest.length} more to look out for`, () => [list(rest)]);
+  return section("Look out for", [list(open), more]);
+}

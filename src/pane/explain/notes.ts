@@ -1,0 +1,35 @@
+import type { Context } from "../context";
+import { button } from "../dom/blocks";
+import { type Child, element } from "../dom/element";
+import { cellFormat } from "../figures";
+import type { Seen } from "./seen";
+import { shownFormat, showsAnswer } from "./shown";
+
+/** Milliseconds. */
+const patience = 1000;
+
+/** What is to be said about the cell itself: that it is out of date, that its percent is shown as a bare number. */
+export function notes(seen: Seen, context: Context): readonly Child[] {
+  if (showsAnswer(seen) === false) {
+    return [lateNote("The cell shows another answer. Recalculate the sheet.")];
+  }
+  if (seen.numberFormat !== "General" || shownFormat(seen) !== "percent") return [];
+  const show = button("Show as %", () => void formatted(), "small");
+  const note = element("div", { class: "note" }, element("span", {}, "The cell shows a fraction."), show);
+  return [note];
+
+  async function formatted(): Promise<void> {
+    await context.sheet.format(seen.sheet, seen.address, cellFormat("percent"));
+    note.remove();
+    context.announce("The cell now shows a percent.");
+  }
+}
+
+/** Spreadsheets hand in our results some time after the cells they rest on: only what stays different is told. */
+function lateNote(text: string): HTMLElement {
+  const note = element("p", { class: "note", hidden: true }, text);
+  setTimeout(() => {
+    note.hidden = false;
+  }, patience);
+  return note;
+}

@@ -1,0 +1,44 @@
+import { type Cell, isErrorCell } from "../../nouns/cell";
+import type { LineFormat, Output } from "../../nouns/line";
+import { figureLines } from "../figureLines";
+import type { Seen } from "./seen";
+
+/** Excel shows these while a cell is still being worked out. */
+const unfinished: ReadonlySet<string> = new Set(["#BUSY!", "#GETTING_DATA"]);
+
+/**
+ * Whether the cell shows what the desk answers now.
+ *
+ * @returns null when it cannot be told: the call is part of a bigger formula, or the cell is not finished
+ */
+export function showsAnswer({ formula, call, value, asked }: Seen): boolean | null {
+  if (!isWholeFormula(formula, call.text)) return null;
+  if (value !== null && isErrorCell(value) && unfinished.has(value.error)) return null;
+  if (asked.outcome === "refusal") return value !== null && isErrorCell(value) && value.error === asked.refusal.code;
+  return asked.outcome === "answer" ? isEqual(value, asked.answer.cell()[0]?.[0] ?? "") : null;
+}
+
+/** How the answer that the cell shows is best formatted; null when it is not one of the answer's figures. */
+export function shownFormat({ formula, call, asked }: Seen): LineFormat | null {
+  if (asked.outcome !== "answer" || !isWholeFormula(formula, call.text)) return null;
+  const [[shown] = []] = asked.answer.cell();
+  if (typeof shown !== "number") return null;
+  const lines = figureLines(asked.answer);
+  const asks = call.arguments.map((argument) => (argument.kind === "value" ? argument.cell : null));
+  const named = lines.find(({ label }) => asks.some((cell) => isLabel(cell, label)));
+  return (named ?? lines.find(({ value }) => value() === shown))?.format ?? null;
+}
+
+function isLabel(cell: Cell, label: string): boolean {
+  return typeof cell === "string" && cell.trim().toLowerCase() === label.toLowerCase();
+}
+
+function isWholeFormula(formula: string, call: string): boolean {
+  return formula.replace(/^=\s*[+@]?\s*/, "").trim() === call;
+}
+
+/** Equal to the digits a spreadsheet keeps. */
+function isEqual(shown: Cell, answer: Output): boolean {
+  if (typeof shown !== "number" || typeof answer !== "number") return (shown ?? "") === answer;
+  return Math.abs(shown - answer) <= 1e-12 * Math.max(Math.abs(shown), Math.abs(answer));
+}

@@ -1,0 +1,34 @@
+import "./pane.css";
+import type { Desk } from "../answers/desk";
+import type { Sheet } from "../host/sheet";
+import type { Context } from "./context";
+import { element } from "./dom/element";
+import { tabs } from "./dom/tabs";
+import { explainPart } from "./explain/explain";
+import { planPart } from "./plan/plan";
+import { watch } from "./watch";
+
+/**
+ * Starts the pane in `root`: its parts in the order of a season, Explain open. From then on it follows the sheet.
+ *
+ * @param root an empty element of the page; the pane owns all that is in it
+ * @param sheet the spreadsheet, asked through the port only
+ * @param desk answers the calls that stand in the cells
+ */
+export function startPane(root: HTMLElement, sheet: Sheet, desk: Desk): void {
+  const live = element("p", { class: "unseen", "aria-live": "polite" });
+  const context: Context = { sheet, desk, ...watch(sheet), announce: (text) => live.replaceChildren(text) };
+  const parts = [planPart(context), explainPart(context)];
+  root.classList.add("fairbed");
+  root.replaceChildren(...tabs(parts, parts.length - 1), live);
+  followTheme(root, sheet);
+}
+
+function followTheme(root: HTMLElement, sheet: Sheet): void {
+  const follow = () => {
+    root.setAttribute("data-theme", sheet.theme().dark ? "dark" : "light");
+  };
+  follow();
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", follow);
+  sheet.onChange(follow);
+}

@@ -1,0 +1,13 @@
+import type { Caution } from "../nouns/caution";
+
+/**
+ * C05: the usual plants are a weak base for a percent. They bore almost nothing (an average of 0, or half of the plants
+ * or more at 0), or they are so few or so uneven that the range of their average reaches 0.
+ *
+ * @param g Fieller's g of the comparison; null where there is none
+ */
+export function littleUsual(usual: readonly number[], g: number | null): readonly Caution[] {
+  const zeros = usual.filter((value) => value === 0).length;
+  if (usual.length > 0 && 2 * zeros >= usual.length) return [{ caution: "C05", because: "little" }];
+  return g !== null && g >= 1 ? [{ caution: "C05", because: "unsteady" }] : [];
+}

@@ -1,0 +1,76 @@
+import { type Description, describe } from "../methods/describe";
+import { type PooledUnevenness, pooledUnevenness, unevennessLimits } from "../methods/unevenness";
+import { withinBeds } from "../methods/withinBeds";
+import type { Caution } from "../nouns/caution";
+import type { TreatmentUnevenness, Unevenness } from "../nouns/findings/unevenness";
+import { lazy } from "../nouns/lazy";
+import type { Place } from "../nouns/place";
+import { isProblem, type Problem } from "../nouns/problem";
+import { missing } from "../ranges/option";
+import { type Labelled, readLabelled } from "../ranges/readLabelled";
+import { type GardenPlant, gardenPlants } from "./gardenPlants";
+import type { Given } from "./given";
+import { valuesOf } from "./harvest";
+import { oddPlaces } from "./oddPlaces";
+import { readingCautions } from "./readingCautions";
+
+/** How much do plants treated alike differ? */
+export function unevenness(given: Given): Unevenness | Problem {
+  const { amounts, treatments, beds } = given;
+  if (amounts === null || amounts === undefined) return missing("amounts");
+  const labels = [treatments, beds].map((range) => (range ? { range, kind: "name" as const } : null));
+  const read = readLabelled(amounts, labels, "keep");
+  if (isProblem(read)) return read;
+  const garden = gardenPlants(read);
+  if (garden.plants.length === 0) return { problem: "no-usable-plants", where: read.sample.where };
+  return found(read, garden.plants, garden.leftOut);
+}
+
+function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly Place[]): Unevenness {
+  const groups = byTreatment(plants).map((group) => ({ group, described: describe(valuesOf(group)) }));
+  const withBeds = read.labels[1] !== null;
+  const pooled = withBeds ? withinBeds(plants) : pooledUnevenness(groups.map(({ described }) => described.summary));
+  const odd = groups.map(({ group }) => oddPlaces(group));
+  return {
+    finding: "unevenness",
+    treatments: groups.map(({ group, described }, at) => ({
+      ...figures(described, { unevenness: described.unevenness, df: described.summary.n - 1 }),
+      name: group[0]?.treatmentName ?? read.sample.name,
+      odd: odd[at] ?? [],
+    })),
+    all: { ...figures(describe(valuesOf(plants)), pooled), name: null, odd: odd.flat() },
+    withinBeds: withBeds,
+    unit: read.sample.unit,
+    leftOut,
+    cautions: lazy(() =>
+      cautionsOf(
+        read,
+        groups.map(({ described }) => described),
+        odd.flat(),
+      ),
+    ),
+  };
+}
+
+function figures(described: Description, pooled: PooledUnevenness): Omit<TreatmentUnevenness, "name" | "odd"> {
+  const { summary, mean, deviation, median, lowest, highest } = described;
+  const range = unevennessLimits(pooled);
+  return { plants: summary.n, mean, deviation, unevenness: pooled.unevenness, range, median, lowest, highest };
+}
+
+function byTreatment(plants: readonly GardenPlant[]): readonly (readonly GardenPlant[])[] {
+  const groups = new Map<number, GardenPlant[]>();
+  for (const plant of plants) groups.set(plant.treatment, [...(groups.get(plant.treatment) ?? []), plant]);
+  return [...groups.values()];
+}
+
+function cautionsOf(read: Labelled, described: readonly Description[], odd: readonly Place[]): readonly Caution[] {
+  const alike = described.every(({ summary }) => summary.n < 2 || summary.variance === 0);
+  const several = described.some(({ summary }) => summary.n > 1);
+  return [
+    ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
+    ...(alike && several ? [{ caution: "C17" } as const] : []),
+    ...readingCautions([read.sample]),
+    { caution: "C12" },
+  ];
+}

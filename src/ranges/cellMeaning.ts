@@ -1,0 +1,42 @@
+import { type Cell, isErrorCell } from "../nouns/cell";
+import type { Unusable } from "../nouns/sample";
+import { isEmpty } from "./cellsOf";
+import { isLostWord } from "./isLostWord";
+import { isNoneWord } from "./isNoneWord";
+import { isNotRecordedWord } from "./isNotRecordedWord";
+import { readAmount } from "./readAmount";
+import type { Unit } from "./unit";
+
+/** What one cell of an amounts column says by itself, before the column's unit is known. */
+export type CellMeaning =
+  | {
+      readonly means: "amount";
+      readonly value: number;
+      readonly unit: Unit | null;
+      readonly read: "number" | "mark-removed" | "none-word";
+    }
+  | { readonly means: "lost" }
+  | { readonly means: "unusable"; readonly why: Unusable };
+
+/** Reads one cell by METHODS 4.1. A number that is not finite is an error; a doubtful text number is not used. */
+export function cellMeaning(cell: Cell): CellMeaning {
+  if (isEmpty(cell)) return { means: "unusable", why: "empty" };
+  if (typeof cell === "boolean") return { means: "unusable", why: "true-or-false" };
+  if (typeof cell === "string") return textMeaning(cell);
+  if (cell === null || isErrorCell(cell) || !Number.isFinite(cell)) return { means: "unusable", why: "error" };
+  return amount(cell, null, "number");
+}
+
+function textMeaning(text: string): CellMeaning {
+  if (isNoneWord(text)) return amount(0, null, "none-word");
+  if (isLostWord(text)) return { means: "lost" };
+  if (isNotRecordedWord(text)) return { means: "unusable", why: "text" };
+  const said = readAmount(text);
+  if (said.amount === "unreadable") return { means: "unusable", why: "text" };
+  if (said.doubtful) return { means: "unusable", why: "doubtful-number" };
+  return amount(said.value, said.unit, said.marked ? "mark-removed" : "number");
+}
+
+function amount(value: number, unit: Unit | null, read: "number" | "mark-removed" | "none-word"): CellMeaning {
+  return { means: "amount", value: value === 0 ? 0 : value, unit, read };
+}

@@ -1,0 +1,75 @@
+import type { CellMeaning } from "./cellMeaning";
+import { convert, type Unit } from "./unit";
+
+/** A column's meanings with every amount in the column's unit. */
+export interface SettledColumn {
+  readonly unit: Unit | null;
+  readonly cells: readonly SettledCell[];
+}
+
+/** A cell's meaning once the column's unit is known; `converted` when a unit was typed in the cell. */
+export type SettledCell = CellMeaning & { readonly converted: boolean };
+
+/** How far a typed-in amount may be from the middle of the others, if both are to be in one unit. */
+const FAR = 10;
+
+/**
+ * Brings the amounts of a column to one unit. Our own rule, as no source rules it:
+ *
+ * 1. The column's unit is the one its heading names, else the only one typed in its cells; bare numbers are in it.
+ * 2. Cells that name another unit are converted. One of another kind (cm in a column of g) has no clear unit.
+ * 3. Several units typed, bare numbers beside them, no unit in the heading: nobody knows what the bare numbers are,
+ *    so the cells with a unit are left out as "unit-unclear". Without bare numbers, the first unit typed is taken.
+ * 4. One unit typed beside bare numbers, no unit in the heading: cells of the rarer sort that lie ten times above or
+ *    below the middle of the other sort are "unit-unclear" ("3.1 kg" among 2900 and 3200), and name no unit.
+ *
+ * "None" is 0 in any unit and is no bare number.
+ */
+export function settleUnits(meanings: readonly CellMeaning[], headingUnit: Unit | null): SettledColumn {
+  const mixed = new Set(typedUnits(meanings)).size > 1 && meanings.some(isBare);
+  if (headingUnit === null && mixed) return { unit: null, cells: meanings.map((cell) => withoutUnit(cell)) };
+  const unclear = headingUnit === null ? farOff(meanings) : new Set<CellMeaning>();
+  const unit = headingUnit ?? typedUnits(meanings.filter((cell) => !unclear.has(cell)))[0] ?? null;
+  return { unit, cells: meanings.map((cell) => (unclear.has(cell) ? UNCLEAR : settle(cell, unit))) };
+}
+
+function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
+  return meanings.flatMap((cell) => (cell.means === "amount" && cell.unit !== null ? [cell.unit] : []));
+}
+
+const UNCLEAR: SettledCell = { means: "unusable", why: "unit-unclear", converted: false };
+
+function isBare(cell: CellMeaning): boolean {
+  return cell.means === "amount" && cell.unit === null && cell.read !== "none-word";
+}
+
+function withoutUnit(cell: CellMeaning): SettledCell {
+  return cell.means === "amount" && cell.unit !== null ? UNCLEAR : { ...cell, converted: false };
+}
+
+function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
+  if (cell.means !== "amount" || cell.unit === null || unit === null) return { ...cell, converted: false };
+  const value = convert(cell.value, cell.unit, unit);
+  return value === null ? UNCLEAR : { ...cell, value, unit, converted: true };
+}
+
+/** Cells of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */
+function farOff(meanings: readonly CellMeaning[]): ReadonlySet<CellMeaning> {
+  const withUnit = meanings.filter((cell) => cell.means === "amount" && cell.unit !== null);
+  const bare = meanings.filter(isBare);
+  const [rarer, others] = withUnit.length <= bare.length ? [withUnit, bare] : [bare, withUnit];
+  const middle = middleSize(others);
+  const isFar = (size: number): boolean => size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
+  return new Set(rarer.filter((cell) => isFar(sizeOf(cell))));
+}
+
+function sizeOf(cell: CellMeaning): number {
+  return cell.means === "amount" ? Math.abs(cell.value) : 0;
+}
+
+/** The middle of the sizes above 0; 0 when there is none. */
+function middleSize(cells: readonly CellMeaning[]): number {
+  const sizes = cells.map(sizeOf).filter((size) => size > 0);
+  sizes.sort((first, second) => first - second);
+  return sizes[Math.floor(sizes.length / 2)] ?? 0;
+}

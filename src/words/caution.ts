@@ -1,0 +1,81 @@
+import type { Caution } from "../nouns/caution";
+import type { CautionLine } from "../nouns/explanation";
+import { counted } from "./counted";
+import { farFromTheRest } from "./farFromTheRest";
+import { fewPlantsSentences } from "./fewPlantsSentences";
+import { lossSentences } from "./lossSentences";
+import { percentText } from "./percent";
+import { placeNamed } from "./place";
+import { sentenceStart } from "./sentenceStart";
+import { shortLabel } from "./shortLabel";
+import { timesText, wrongTimesText } from "./times";
+
+/** One caution in words (METHODS 9.2), with its code for tests and order. */
+export function cautionLine(caution: Caution): CautionLine {
+  return { code: caution.caution, sentence: sentence(caution) };
+}
+
+function sentence(caution: Caution): string {
+  switch (caution.caution) {
+    case "C01":
+      return fewPlantsSentences(caution);
+    case "C03":
+      return lossSentences(caution);
+    case "C05":
+      return weakBase[caution.because];
+    case "C06":
+      return farFromTheRest(caution.places);
+    case "C07":
+      return shakierAverage(caution.name, caution.role);
+    case "C14":
+      return marksRead(caution.count);
+    case "C15":
+      return zerosFound(caution.zeros);
+    case "C16":
+      return notThatManyTimes(caution.change);
+    case "C21":
+      return `This rests on one plant, in ${placeNamed(caution.place)}. Without it, the result is not settled.`;
+    case "C27":
+      return `${percentText(caution.unevenness)} unevenness is a general guess; last year's plants would be better.`;
+    case "C35":
+      return `${sentenceStart(placeNamed(caution.place))} equals the average of those above. Is it an average row?`;
+    default:
+      return fixed[caution.caution];
+  }
+}
+
+const weakBase = {
+  little: "The usual plants bore almost nothing, so a percent means little. Give the amounts.",
+  unsteady: "The usual plants are too few or too uneven for a percent to mean much. Give the amounts.",
+} as const;
+
+/** The cautions whose words never change. */
+const fixed: Readonly<Record<"C02" | "C04" | "C12" | "C17" | "C22" | "C28" | "C29" | "C30", string>> = {
+  C02: "Some plants are in here more than once. Add up each plant's picks first, so each plant counts once.",
+  C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
+  C12: "One place, one season.",
+  C17: "All plants of a treatment have equal values. Copied?",
+  C22: "Two checks for luck do not agree here. Call it close, and try again.",
+  C28: "Under four plants each cannot settle anything.",
+  C29: "More likely to miss a real change than to see it.",
+  C30: "When a small trial finds a gain, the gain is often smaller in truth.",
+};
+
+function shakierAverage(name: string | null, role: "usual" | "new"): string {
+  const label = shortLabel(name ?? "");
+  return `Plants of ${label === "" ? `the ${role}` : label} vary much more, so their average is shakier.`;
+}
+
+function marksRead(count: number): string {
+  if (count === 1) return "1 cell had a unit or mark typed in; it was read as a number.";
+  return `${count} cells had units or marks typed in; they were read as numbers.`;
+}
+
+function zerosFound(zeros: number): string {
+  const empty = zeros === 1 ? "If that cell is empty" : "If those cells are empty";
+  return `${counted(zeros, "zero")} found. ${empty}, type “lost” or “not weighed”.`;
+}
+
+function notThatManyTimes(change: number): string {
+  return `Up ${percentText(change)} means ${timesText(change)} times as many, not ${wrongTimesText(change)} times.`;
+}

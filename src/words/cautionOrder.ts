@@ -1,0 +1,15 @@
+import type { Caution } from "../nouns/caution";
+
+/** The cautions by the priorities of METHODS 9.2, most important first; place and season (C12) comes last. */
+export function orderCautions(cautions: readonly Caution[]): readonly Caution[] {
+  return [...cautions].sort((a, b) => order.indexOf(a.caution) - order.indexOf(b.caution));
+}
+
+/** Priority 1, 2, 3, 4 and last; within a priority in METHODS' own order. */
+const order: readonly Caution["caution"][] = [
+  ...(["C01", "C02", "C05", "C21", "C17", "C35"] as const),
+  ...(["C03", "C04", "C06", "C15", "C22", "C28", "C29"] as const),
+  ...(["C07", "C16", "C27", "C30"] as const),
+  "C14",
+  "C12",
+];

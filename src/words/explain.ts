@@ -1,0 +1,29 @@
+import type { Explanation } from "../nouns/explanation";
+import type { Finding } from "../nouns/finding";
+import { explainChanceToSee } from "./chanceToSeeExplained";
+import { explainPerPlant } from "./perPlantExplained";
+import { explainPlantsNeeded } from "./plantsNeededExplained";
+import { explainSmallestChange } from "./smallestChangeExplained";
+import { explainTwoTreatments } from "./twoTreatmentsExplained";
+import { explainUnevenness } from "./unevennessExplained";
+import { explainUpDown } from "./upDownExplained";
+
+/** Any finding in plain words, part by part, for the pane. It asks for every lazy fact, which may take a moment. */
+export function explain(finding: Finding): Explanation {
+  switch (finding.finding) {
+    case "up-down":
+      return explainUpDown(finding);
+    case "per-plant":
+      return explainPerPlant(finding);
+    case "unevenness":
+      return explainUnevenness(finding);
+    case "two-treatments":
+      return explainTwoTreatments(finding);
+    case "plants-needed":
+      return explainPlantsNeeded(finding);
+    case "smallest-change":
+      return explainSmallestChange(finding);
+    case "chance-to-see":
+      return explainChanceToSee(finding);
+  }
+}

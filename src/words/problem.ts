@@ -1,0 +1,49 @@
+import type { Problem } from "../nouns/problem";
+import { argumentProblemSentence } from "./argumentProblem";
+import { dataProblemSentence } from "./dataProblem";
+import { planProblemSentence } from "./planProblem";
+import { sentenceStart } from "./sentenceStart";
+
+/**
+ * Why a call was refused, in a few short sentences: what is wrong, where, and what to do (METHODS section 8). Does not
+ * compile while a kind of problem has no sentence.
+ */
+export function problemSentence(problem: Problem): string {
+  return sentenceStart(sentence(problem));
+}
+
+function sentence(problem: Problem): string {
+  switch (problem.problem) {
+    case "missing-argument":
+    case "unknown-show":
+    case "show-elsewhere":
+    case "unknown-choice":
+    case "one-cell-wanted":
+    case "not-a-number":
+    case "not-whole":
+    case "percent-as-points":
+    case "percent-outside":
+    case "unknown-treatment":
+      return argumentProblemSentence(problem);
+    case "negative-amount":
+    case "total-at-end":
+    case "average-at-end":
+    case "shapes-differ":
+    case "ranges-swapped":
+    case "units-differ":
+    case "no-usable-plants":
+    case "usual-zero":
+    case "numbers-for-planted":
+    case "planted-unclear":
+    case "all-lost":
+      return dataProblemSentence(problem);
+    case "zero-worthwhile":
+    case "zero-unevenness":
+    case "no-change":
+    case "fall-too-big":
+    case "too-few-each":
+    case "not-a-multiple":
+    case "no-freedom":
+      return planProblemSentence(problem);
+  }
+}

@@ -1,0 +1,23 @@
+const mostCharacters = 40;
+const mostWords = 6;
+
+/**
+ * A label from the sheet as it goes into a sentence: on one line, and cut with "…" after 40 characters or six words,
+ * so that a sentence stays short. Whatever else it holds stays as typed: it is plain text and never markup.
+ */
+export function shortLabel(label: string): string {
+  const words = label.split(/\s+/).filter((word) => word !== "");
+  const whole = words.join(" ");
+  const few = words.slice(0, mostWords).join(" ");
+  if (Array.from(few).length > mostCharacters) return `${cutAtWord(few)}…`;
+  return few === whole ? whole : `${few}…`;
+}
+
+/** Cuts by whole characters, so that no accent or emoji is split into halves. */
+function cutAtWord(text: string): string {
+  const cut = Array.from(text)
+    .slice(0, mostCharacters - 1)
+    .join("");
+  const lastSpace = cut.lastIndexOf(" ");
+  return lastSpace > mostCharacters / 2 ? cut.slice(0, lastSpace) : cut;
+}

@@ -1,0 +1,29 @@
+import type { Told } from "../nouns/explanation";
+import type { Finding } from "../nouns/finding";
+import { tellChanceToSee } from "./chanceToSee";
+import { tellPerPlant } from "./perPlant";
+import { tellPlantsNeeded } from "./plantsNeeded";
+import { tellSmallestChange } from "./smallestChange";
+import { tellTwoTreatments } from "./twoTreatments";
+import { tellUnevenness } from "./unevenness";
+import { tellUpDown } from "./upDown";
+
+/** Any finding as a cell tells it: what came out, and a line to repeat in public. */
+export function tell(finding: Finding): Told {
+  switch (finding.finding) {
+    case "up-down":
+      return tellUpDown(finding);
+    case "per-plant":
+      return tellPerPlant(finding);
+    case "unevenness":
+      return tellUnevenness(finding);
+    case "two-treatments":
+      return tellTwoTreatments(finding);
+    case "plants-needed":
+      return tellPlantsNeeded(finding);
+    case "smallest-change":
+      return tellSmallestChange(finding);
+    case "chance-to-see":
+      return tellChanceToSee(finding);
+  }
+}

@@ -1,0 +1,67 @@
+import { createRequire } from "node:module";
+import type { AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, it } from "vitest";
+import { openPracticePage, put, select } from "./practicePage";
+
+let page: Page;
+
+beforeAll(async () => {
+  page = await openPracticePage();
+  await page.addScriptTag({ path: createRequire(import.meta.url).resolve("axe-core/axe.min.js") });
+});
+
+/** What axe-core finds wrong with the pane as it stands. */
+async function violations(): Promise<readonly string[]> {
+  const { violations: found } = await page.evaluate(() =>
+    (globalThis as unknown as { axe: { run: (where: string) => Promise<AxeResults> } }).axe.run("#pane"),
+  );
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" | ")}`);
+}
+
+async function explain(sheet: string, address: string): Promise<void> {
+  await select(page, sheet, address);
+  await expect.poll(() => page.locator("#pane .pin .cell").textContent()).toBe(address);
+}
+
+it.each(["light", "dark"] as const)(
+  "axe finds nothing wrong with an explanation, all folds open, %s",
+  async (scheme) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await explain("The trial", "H3");
+    await page.locator("#pane .explanation summary").evaluateAll((folds) => {
+      for (const fold of folds) (fold as HTMLElement).click();
+    });
+    expect(await violations()).toEqual([]);
+  },
+);
+
+it.each(["light", "dark"] as const)("axe finds nothing wrong with the plan, %s", async (scheme) => {
+  await page.emulateMedia({ colorScheme: scheme });
+  await page.locator("#pane").getByRole("tab", { name: "Plan" }).click();
+  await expect.poll(() => page.locator("#pane svg").count()).toBeGreaterThan(0);
+  expect(await violations()).toEqual([]);
+  await page.locator("#pane").getByRole("tab", { name: "Explain" }).click();
+});
+
+it("axe finds nothing wrong with the start of a question, nor with a refusal", async () => {
+  await page.emulateMedia({ colorScheme: "light" });
+  await select(page, "The trial", "J12");
+  await expect.poll(() => page.locator("#pane").textContent()).toContain("What do you want to know?");
+  expect(await violations()).toEqual([]);
+  await put(page, ["The trial", "J13"], "=FAIRBED.UPDOWN(1,-2)");
+  await select(page, "The trial", "J13");
+  await expect.poll(() => page.locator("#pane").textContent()).toContain("a harvest cannot be below zero");
+  expect(await violations()).toEqual([]);
+});
+
+it("at 350 × 378 px finding, picture and the line to repeat with its button are on the first screen", async () => {
+  await page.setViewportSize({ width: 350, height: 900 });
+  await explain("The trial", "H4");
+  const top = (await page.locator("#pane").boundingBox())?.y ?? 0;
+  for (const part of [".finding", "svg", "button:has-text('Copy')"]) {
+    const box = await page.locator(`#pane ${part}:visible`).first().boundingBox();
+    expect((box?.y ?? Number.POSITIVE_INFINITY) + (box?.height ?? 0) - top, part).toBeLessThanOrEqual(378);
+  }
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
+});

@@ -1,0 +1,99 @@
+import { describe, expect, it, vi } from "vitest";
+import { show, wholeTable } from "../../src/cells/show";
+import type { Showable } from "../../src/cells/showable";
+import type { Line, Output } from "../../src/nouns/line";
+
+const line = (label: string, value: Output): Line => ({ label, format: "text", value: () => value });
+
+const pairs: Showable = {
+  answer: () => 44,
+  lines: [line("Change low", 13), line("Words", "a label"), line("short", "the label")],
+  columns: null,
+  words: () => "some words",
+  say: () => "we say",
+  cautions: () => "look out",
+  own: [line("short", "our own")],
+  foreign: [{ word: "pairs", argument: "how", placesOn: 1 }],
+};
+
+const rows: Showable = {
+  ...pairs,
+  lines: [line("Method", "by hand")],
+  columns: () => ({
+    header: ["Treatment", "Plants", "Unevenness"],
+    rows: [
+      ["Straw", 7, 0.3],
+      ["Plants", 8, 0.2],
+      ["method", 6, 0.1],
+      ["short", 5, 0.4],
+      ["answer", 4, 0.5],
+    ],
+    main: 2,
+  }),
+};
+
+describe("order of reading", () => {
+  it.each([
+    [null, [[44]]],
+    ["answer", [[44]]],
+    ["WORDS", [["some words"]]],
+    ["say", [["we say"]]],
+    ["cautions", [["look out"]]],
+    ["short", [["our own"]]],
+    [" change   LOW ", [[13]]],
+  ])("%s", (asked, shown) => {
+    expect(show(pairs, asked)).toEqual(shown);
+  });
+
+  it.each([
+    ["method", [["by hand"]]],
+    ["plants", [[7], [8], [6], [5], [4]]],
+    ["straw", [[0.3]]],
+    ["short", [["our own"]]],
+    ["answer", [[44]]],
+  ])("in a table by rows: %s", (asked, shown) => {
+    expect(show(rows, asked)).toEqual(shown);
+  });
+});
+
+describe("the whole table", () => {
+  it("has two columns without a header, or a header and a footer filled up", () => {
+    expect(show(pairs, "table")).toEqual([
+      ["Change low", 13],
+      ["Words", "a label"],
+      ["short", "the label"],
+    ]);
+    expect(wholeTable(rows)[0]).toEqual(["Treatment", "Plants", "Unevenness"]);
+    expect(wholeTable(rows).at(-1)).toEqual(["Method", "by hand", ""]);
+  });
+});
+
+describe("what cannot be shown", () => {
+  it("is told with everything that can be", () => {
+    expect(show(pairs, "p")).toEqual({
+      problem: "unknown-show",
+      given: "p",
+      allowed: ["answer", "table", "words", "say", "cautions", "short", "Change low", "Words", "short"],
+    });
+    expect(show(rows, "Strw")).toMatchObject({ allowed: expect.arrayContaining(["Plants", "Straw"]) });
+  });
+
+  it("a word of another argument is told where it goes", () => {
+    expect(show(pairs, "PAIRS")).toEqual({ problem: "show-elsewhere", given: "PAIRS", argument: "how", placesOn: 1 });
+  });
+
+  it("a number that is due but missing is refused alone, not in the table", () => {
+    const problem = { problem: "all-lost", where: "B2:B9" } as const;
+    const missing: Showable = { ...pairs, missing: { shows: ["answer", "Change low"], problem } };
+    for (const asked of [null, "answer", "change low"]) expect(show(missing, asked)).toBe(problem);
+    expect(show(missing, "words")).toEqual([["some words"]]);
+    expect(show(missing, "table")).toEqual(show(pairs, "table"));
+  });
+});
+
+it("works out only what is asked for, and lets nothing but numbers and texts out", () => {
+  const words = vi.fn(() => "some words");
+  const never = { ...pairs, words, lines: [line("Change", Number.POSITIVE_INFINITY)] };
+  expect(show(never, "Change")).toEqual([["too large to work out"]]);
+  expect(words).not.toHaveBeenCalled();
+});

@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { oddValues } from "../../src/methods/oddValues";
+import reference from "../reference/unevenness.json";
+
+describe("oddValues agrees with R's median() and mad() over open data", () => {
+  it.each(reference.cases.odd)("$name", ({ values, odd }) => {
+    expect(oddValues(values)).toEqual(odd);
+  });
+
+  it("some of these are odd and some data sets have none", () => {
+    const counts = reference.cases.odd.map(({ odd }) => odd.length);
+    expect(Math.max(...counts)).toBeGreaterThan(0);
+    expect(Math.min(...counts)).toBe(0);
+  });
+});
+
+describe("oddValues at the borders", () => {
+  it("five times the middle value is odd for any number of plants, a little less is not", () => {
+    expect(oddValues([10, 2, 2])).toEqual([0]);
+    expect(oddValues([9.99, 2, 2])).toEqual([]);
+    expect(oddValues([7])).toEqual([]);
+  });
+
+  it("a robust score counts from ten plants on, either way", () => {
+    const nine = [10, 11, 12, 10, 11, 12, 10, 11, 12];
+    expect(oddValues([...nine.slice(1), 20])).toEqual([]);
+    expect(oddValues([...nine, 20])).toEqual([9]);
+    expect(oddValues([...nine, 2])).toEqual([9]);
+  });
+
+  it("with most values equal, or a middle value of 0, there is nothing to measure by", () => {
+    expect(oddValues([5, 5, 5, 5, 5, 5, 5, 5, 5, 6])).toEqual([]);
+    expect(oddValues([0, 0, 0, 3])).toEqual([]);
+    expect(oddValues([])).toEqual([]);
+  });
+});

@@ -1,0 +1,190 @@
+import { describe, expect, it } from "vitest";
+import { compareMeans, type Layout } from "../../src/methods/compareMeans";
+import { percentRange } from "../../src/methods/percentRange";
+import { steadyRatio } from "../../src/methods/ratioCurve";
+import { isKnown, type Known, type Limits } from "../../src/nouns/known";
+import { type RandomSource, randomSource } from "../../src/numerics/random";
+import { near } from "../near";
+import reference from "../reference/percentRange.json";
+import { figure } from "./found";
+import { printed } from "./printed";
+import { trialOf } from "./trialOf";
+
+const LAYOUTS: Readonly<Record<string, Layout>> = { separate: "separate", pooled: "equal unevenness", paired: "pairs" };
+const compare = (layout: Layout, usual: readonly number[], tried: readonly number[], confidence = 0.95) =>
+  compareMeans(usual, tried, { layout, confidence });
+
+describe("percent ranges agree with R: roots of Fieller's quadratic, and uniroot() on Welch's test", () => {
+  it.each(reference.cases)("$trial, $method at $confidence", (known) => {
+    const { usual, tried } = trialOf(known.trial);
+    const { changeRange } = compare(LAYOUTS[known.method] ?? "separate", usual, tried, known.confidence);
+    nearLimit("low", changeRange.low, known.low, "no-lower-limit");
+    nearLimit("high", changeRange.high, known.high, "no-upper-limit");
+  });
+
+  it("some of these have no limit", () => {
+    expect(reference.cases.filter(({ low, high }) => low === null || high === null).length).toBeGreaterThan(10);
+  });
+});
+
+function nearLimit(what: string, actual: Known, expected: number | null, absent: string): void {
+  if (expected === null) expect(actual).toEqual({ absent });
+  // a limit is a root r less 1: near no change only the digits of r are left
+  else near(what, figure(actual) + 1, expected + 1, { relative: 1e-11 });
+}
+
+describe("percent ranges agree with printed figures (R)", () => {
+  it.each([
+    { name: "plantGrowth2", method: "separate", change: "9.8172", low: "0.0957", high: "20.9619" },
+    { name: "plantGrowth1", method: "separate", change: "-7.3728", low: "-19.7450", high: "5.9645" },
+    { name: "spraysDC", method: "separate", change: "136", low: "32.0905", high: "504.3450" },
+    { name: "darwin", method: "paired", change: "14.8886", low: "0.0212", high: "31.2156" },
+  ])("$name, $method", ({ name, method, change, low, high }) => {
+    const { usual, tried } = trialOf(name);
+    const found = compare(LAYOUTS[method] ?? "separate", usual, tried);
+    printed("change", 100 * figure(found.change), change);
+    printed("low", 100 * figure(found.changeRange.low), low);
+    printed("high", 100 * figure(found.changeRange.high), high);
+  });
+
+  it("two plants each: no range, g 10.09", () => {
+    const found = compare("separate", [3, 5], [10, 14]);
+    expect(found.change).toBe(2);
+    expect(found.changeRange).toEqual({ low: { absent: "no-lower-limit" }, high: { absent: "no-upper-limit" } });
+    printed("g", found.g ?? Number.NaN, "10.09");
+  });
+
+  it("three plants each", () => {
+    const { change, changeRange } = compare("separate", [12, 15, 11], [18, 21, 19]);
+    printed("change", 100 * figure(change), "52.63");
+    printed("low", 100 * figure(changeRange.low), "14.27");
+    printed("high", 100 * figure(changeRange.high), "142.03");
+  });
+
+  it("counts with an unsure usual average: g .362885", () => {
+    const { usual, tried } = trialOf("spraysDC");
+    printed("g", compare("separate", usual, tried).g ?? Number.NaN, "0.362884781");
+  });
+});
+
+describe("no change lies outside the range exactly when p < 1 − confidence", () => {
+  const kinds = [
+    { layout: "separate", trials: 20_000 },
+    { layout: "equal unevenness", trials: 40_000 },
+    { layout: "pairs", trials: 40_000 },
+  ] as const;
+  it.each(kinds)("$trials random trials: $layout", { timeout: 60_000 }, ({ layout, trials }) => {
+    const source = randomSource(2026);
+    const seen = { inside: 0, outside: 0, endless: 0 };
+    for (let trial = 0; trial < trials; trial += 1) {
+      const played = play(layout, source);
+      if (played === null) continue;
+      seen[played.place] += 1;
+      seen.endless += played.endless ? 1 : 0;
+      expect(played.place, played.story).toBe(played.differs ? "outside" : "inside");
+    }
+    // both answers and missing limits came up often, so the rule was put to the test
+    expect(Math.min(seen.inside, seen.outside)).toBeGreaterThan(trials / 10);
+    expect(seen.endless).toBeGreaterThan(trials / 100);
+  });
+
+  it("also within a rounding error of the border", () => {
+    for (const layout of ["separate", "equal unevenness", "pairs"] as const) {
+      const { usual, tried } = trialOf("plantGrowth2");
+      const p = figure(compare(layout, usual, tried).pValue);
+      for (const step of [-4, -2, -1, 0, 1, 2, 4]) {
+        const confidence = 1 - p * (1 + step * Number.EPSILON);
+        const { changeRange } = compare(layout, usual, tried, confidence);
+        expect(figure(changeRange.low) > 0, `${layout} ${step}`).toBe(p < 1 - confidence);
+      }
+    }
+  });
+});
+
+/** One random trial: what the test says, and where no change lies; null when there is nothing to test. */
+function play(layout: Layout, source: RandomSource) {
+  const [usual, tried] = randomTrial(layout, source);
+  const confidence = [0.8, 0.9, 0.95, 0.99][source.below(4)] ?? 0.95;
+  const { pValue, change, changeRange } = compare(layout, usual, tried, confidence);
+  if (!isKnown(pValue) || !isKnown(change)) return null;
+  return {
+    differs: pValue < 1 - confidence,
+    place: placeOfNoChange(changeRange),
+    endless: !isKnown(changeRange.high),
+    story: `${layout} at ${confidence}: p ${pValue}, ${usual} v ${tried}`,
+  };
+}
+
+function placeOfNoChange({ low, high }: Limits): "inside" | "outside" {
+  return (isKnown(low) && low > 0) || (isKnown(high) && high < 0) ? "outside" : "inside";
+}
+
+/** Small groups of whole or broken amounts, few against many, with pairs that follow each other more or less. */
+function randomTrial(layout: Layout, source: RandomSource): [number[], number[]] {
+  const sizes = [2, 2, 3, 3, 4, 5, 6, 8, 12];
+  const n = sizes[source.below(sizes.length)] ?? 2;
+  const m = layout === "pairs" ? n : (sizes[source.below(sizes.length)] ?? 2);
+  const spread = 0.1 + 1.5 * source.uniform();
+  const gain = 0.4 + 2 * source.uniform();
+  const whole = source.below(4) === 0;
+  const amount = (size: number) => {
+    const value = size * Math.max(0, 1 + spread * (source.uniform() + source.uniform() - 1));
+    return whole ? Math.round(value) : value;
+  };
+  const beds = Array.from({ length: n }, () => (layout === "pairs" ? 2 + 10 * source.uniform() : 6));
+  const usual = beds.map(amount);
+  return [usual, Array.from({ length: m }, (_, i) => amount(gain * (beds[i] ?? 6)))];
+}
+
+describe("percent ranges keep their shape", () => {
+  const { usual, tried } = trialOf("skewed");
+
+  it.each(["separate", "equal unevenness", "pairs"] as const)("another unit changes nothing: %s", (layout) => {
+    const [before, after] = layout === "pairs" ? [usual, tried.slice(0, usual.length)] : [usual, tried];
+    const grams = (kilos: readonly number[]) => kilos.map((value) => 1024 * value);
+    const plain = compare(layout, before, after);
+    expect(compare(layout, grams(before), grams(after)).changeRange).toEqual(plain.changeRange);
+  });
+
+  it.each(["separate", "equal unevenness", "pairs"] as const)(
+    "swapping groups gives one over the ratios: %s",
+    (layout) => {
+      const [before, after] = [trialOf("farApart").usual, trialOf("farApart").tried];
+      const there = compare(layout, before, after).changeRange;
+      const back = compare(layout, after, before).changeRange;
+      near("low", 1 + figure(back.low), 1 / (1 + figure(there.high)), { relative: 1e-12 });
+      near("high", 1 + figure(back.high), 1 / (1 + figure(there.low)), { relative: 1e-12 });
+    },
+  );
+
+  it("pairs in exact proportion leave no doubt about the ratio", () => {
+    const { changeRange } = compare("pairs", [10, 11, 12, 13], [20, 22, 24, 26]);
+    near("low", figure(changeRange.low), 1, { relative: 1e-12 });
+    near("high", figure(changeRange.high), 1, { relative: 1e-12 });
+  });
+});
+
+describe("percent ranges at the ends", () => {
+  it("new plants that all bore nothing: the upper limit is −100 %", () => {
+    const { changeRange } = compare("separate", [4, 5, 6, 5], [0, 0, 0]);
+    expect(changeRange).toEqual({ low: { absent: "no-lower-limit" }, high: -1 });
+  });
+
+  it("says why there is no range", () => {
+    const none = (absent: string) => ({ low: { absent }, high: { absent } });
+    expect(compare("separate", [0, 0, 0], [1, 2]).changeRange).toEqual(none("usual-not-above-zero"));
+    expect(compare("separate", [1, 2], [-1, -3]).changeRange).toEqual(none("new-below-zero"));
+    expect(compare("separate", [1, 1], [2, 2]).changeRange).toEqual(none("all-equal"));
+    const curve = steadyRatio({ usualMean: 0, triedMean: 1, critical: 2, varianceAt: () => 1, usualVariance: 1 });
+    expect(percentRange(curve, false)).toEqual({ ...none("usual-not-above-zero"), g: Number.POSITIVE_INFINITY });
+    const below = steadyRatio({ usualMean: 1, triedMean: -1, critical: 2, varianceAt: () => 1, usualVariance: 1 });
+    expect(percentRange(below, true)).toEqual({ ...none("new-below-zero"), g: 4 });
+  });
+
+  it("believes the test about no change, whatever the curve's rounding says", () => {
+    const curve = steadyRatio({ usualMean: 10, triedMean: 12, critical: 2, varianceAt: () => 1, usualVariance: 0 });
+    // |12 − 10 r| = 2 at r = 1: on the border
+    expect(figure(percentRange(curve, true).low)).toBeGreaterThan(0);
+    expect(figure(percentRange(curve, false).low)).toBeLessThanOrEqual(0);
+  });
+});

@@ -1,0 +1,13 @@
+/**
+ * What growers' workbooks rely on: every function's id and its parameters in order, "?" for one that may be left out.
+ * A line may be added; no line may change after a release.
+ */
+export const contract: Readonly<Record<string, string>> = {
+  UPDOWN: "usual new show? confidence?",
+  PERPLANT: "amounts show? planted? lost_plants?",
+  UNEVENNESS: "amounts show? treatments? beds?",
+  COMPARETWO: "usual new show? how? worthwhile? confidence? lost_plants?",
+  PLANTSNEEDED: "change unevenness show? treatments? beds? chance? losses? worthwhile?",
+  SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
+  CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
+};

@@ -1,0 +1,107 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../src/nouns/cell";
+import { compareTwo } from "../../src/questions/compareTwo";
+import { codes, found, given } from "./range";
+
+type Cells = readonly Cell[];
+
+function cautions(usual: Cells, tried: Cells, options: Readonly<Record<string, Cell>> = {}) {
+  return found(compareTwo(given({ usual, new: tried, ...options }))).cautions();
+}
+
+const usual = [10, 11, 12, 10.5, 11.5, 11.2];
+const tried = [10.4, 11.3, 12.1, 10.2, 11.9, 11.1];
+const up = usual.map((value) => value + 6);
+
+it("a quiet trial raises place and season alone", () => {
+  expect(codes(cautions(usual, tried))).toEqual(["C12"]);
+  expect(codes(cautions(usual, up))).toEqual(["C12"]);
+});
+
+/** What raises each caution, and what is next to it but does not. */
+const cases: readonly (readonly [
+  code: string,
+  fires: readonly [Cells, Cells],
+  not: readonly [Cells, Cells],
+  how?: string,
+])[] = [
+  ["C01", [usual.slice(0, 3), tried], [usual.slice(0, 4), tried]],
+  ["C01", [usual.slice(0, 5), tried.slice(0, 5)], [usual, tried], "pairs"],
+  ["C05", [[0, 0, 0, 8, 9, 8], tried], [[0, 0, 7, 8, 9, 8], tried]],
+  ["C05", [[0, 0, 0, 0], tried], [[5, 6, 7, 6], tried]],
+  [
+    "C17",
+    [
+      [5, 5, 5, 5],
+      [5, 5, 5, 5],
+    ],
+    [
+      [5, 5, 5, 5],
+      [5, 5, 5, 6],
+    ],
+  ],
+  ["C03", [[...usual, "lost"], tried], [[...usual, "not weighed"], tried]],
+  ["C04", [usual, ["dead", ...tried]], [usual, ["?", ...tried]]],
+  ["C06", [[...usual, 60], tried], [[...usual, 50], tried]],
+  ["C07", [[4, 18, 11, 3], tried], [[4, 18, 11, 3, 10, 12], tried]],
+  ["C07", [[4, 18, 11, 3], tried], [[4, 18, 11], tried]],
+  ["C14", [[...usual, "~11"], tried], [[...usual, 11], tried]],
+  ["C16", [usual, usual.map((value) => value * 2.2)], [usual, usual.map((value) => value * 1.9)]],
+  ["C35", [[3, 4, 6, 7, 5], tried], [[3, 4, 6, 7, 6], tried]],
+];
+
+it.each(cases.map(([code, fires, not, how = "separate"]) => ({ code, fires, not, how })))(
+  "$code fires where it should, and not beside: case %#",
+  ({ code, fires, not, how }) => {
+    expect(codes(cautions(...fires, { how }))).toContain(code);
+    expect(codes(cautions(...not, { how }))).not.toContain(code);
+  },
+);
+
+it("C15 fires for zeros that may be empty cells", () => {
+  const call = given({ usual: [...usual, 0], new: tried });
+  const doubtful = { ...call, usual: { ...call.usual, zerosVerified: false } } as typeof call;
+  expect(codes(found(compareTwo(doubtful)).cautions())).toContain("C15");
+  expect(codes(found(compareTwo(call)).cautions())).not.toContain("C15");
+});
+
+describe("C03 says what counting lost plants as zero makes of the change", () => {
+  const rows: readonly [Cells, Cells] = [
+    [10, 11, "?", 12, 10, 11.5, 11],
+    [14, "lost", 15, 16, 14, 15, 13],
+  ];
+  it.each(["separate", "pairs"])("as the function itself would: %s", (how) => {
+    const loss = cautions(...rows, { how }).find(({ caution }) => caution === "C03");
+    const asZero = found(compareTwo(given({ usual: rows[0], new: rows[1], how, lost_plants: "count as zero" })));
+    expect(loss).toMatchObject({ caution: "C03", changeLostAsZero: asZero.change, countedAsZero: false });
+  });
+});
+
+describe("luck", () => {
+  const fragile = [14.9, 15.6, 14.2, 14.4, 15.2, 15.9];
+  const level = [13.2, 14, 12, 15, 13.5, 14.5];
+
+  it("C21 names the plant that decides", () => {
+    expect(cautions(level, fragile)).toContainEqual({ caution: "C21", place: expect.objectContaining({ cell: "B2" }) });
+    expect(codes(cautions(usual, up))).not.toContain("C21");
+  });
+
+  it("C22 where t test and label swap disagree, but not among few plants", () => {
+    const demo = [
+      [2252, 3203, 2264, 2705, 3242, 2787, 4152, 3542],
+      [3249, 4245, 3972, 2494, 4278, 6923, 5293],
+    ] as const;
+    expect(codes(cautions(...demo))).toContain("C22");
+    expect(codes(cautions(...demo, { confidence: 0.9 }))).not.toContain("C22");
+    // three against three: t says p .013, the label swap cannot say less than .1
+    expect(codes(cautions([12, 15, 11], [18, 21, 19]))).not.toContain("C22");
+  });
+
+  it("C30 where a difference was found with a wide range, or by a trial likely to miss half of it", () => {
+    expect(codes(cautions([2, 9, 3, 8, 2.5, 4], [20, 29, 33, 18, 25, 30]))).toContain("C30");
+    expect(codes(cautions(level, fragile, { worthwhile: 0.01 }))).toContain("C30");
+    expect(codes(cautions(level, fragile, { worthwhile: 0.1 }))).not.toContain("C30");
+    expect(codes(cautions(usual, up))).not.toContain("C30");
+    expect(codes(cautions([2, 9, 3, 8], [3, 19, 4, 12]))).not.toContain("C30");
+  });
+});

@@ -1,0 +1,58 @@
+import { expect, it, vi } from "vitest";
+import { compareTwo } from "../../src/questions/compareTwo";
+import { codes, found, given } from "./range";
+
+const { labelSwap, lossTest } = vi.hoisted(() => ({ labelSwap: vi.fn(), lossTest: vi.fn() }));
+vi.mock("../../src/methods/labelSwap", async (original) => {
+  const real = await original<typeof import("../../src/methods/labelSwap")>();
+  return { ...real, labelSwap: labelSwap.mockImplementation(real.labelSwap) };
+});
+vi.mock("../../src/methods/lossTest", async (original) => {
+  const real = await original<typeof import("../../src/methods/lossTest")>();
+  return { ...real, lossTest: lossTest.mockImplementation(real.lossTest) };
+});
+
+const plants = { usual: ["Bare (g)", 4, "lost", 5, "?", 6, 5], new: ["Straw", 7, 8, 9, 8] };
+
+it("keeps who was lost and who not recorded, by place", () => {
+  const { usual, tried, unit } = found(compareTwo(given(plants)));
+  expect(usual).toMatchObject({ role: "usual", name: "Bare", mean: 5 });
+  expect(usual.lost.map(({ cell }) => cell)).toEqual(["B4"]);
+  expect(usual.notRecorded.map(({ cell }) => cell)).toEqual(["B6"]);
+  expect(tried).toMatchObject({ role: "new", name: "Straw", lost: [], mean: 8 });
+  expect(unit).toBe("g");
+});
+
+it("works out label swap and loss test once, when asked", () => {
+  labelSwap.mockClear();
+  lossTest.mockClear();
+  const answer = found(compareTwo(given(plants)));
+  expect(labelSwap).not.toHaveBeenCalled();
+  expect(lossTest).not.toHaveBeenCalled();
+  expect(answer.labelSwap()).toBe(answer.labelSwap());
+  expect(answer.lossP()).toBe(answer.lossP());
+  expect(labelSwap).toHaveBeenCalledTimes(1);
+  expect(lossTest).toHaveBeenCalledTimes(1);
+});
+
+it("where a range holds no plants, says which, and gives no figure", () => {
+  const answer = found(compareTwo(given({ usual: [4, 5], new: ["lost"] })));
+  expect(answer).toMatchObject({
+    verdict: "none",
+    rangeVerdict: null,
+    nothingIn: "B2",
+    change: { absent: "no-usable-plants" },
+  });
+  expect(answer.labelSwap()).toBeNull();
+  expect(answer.onePlantDecides()).toBeNull();
+  expect(codes(answer.cautions())).toEqual(["C03", "C04", "C12"]);
+});
+
+it("ranks put their own p in place, and leave range and verdict", () => {
+  const call = { usual: [4, 5, 6, 5.5], new: [7, 8, 9, 5.8] };
+  const [plain, ranks] = [{}, { how: "ranks" }].map((how) => found(compareTwo(given({ ...call, ...how }))));
+  expect(ranks?.df).toEqual({ absent: "no-degrees-of-freedom" });
+  expect(ranks?.pValue).not.toBe(plain?.pValue);
+  expect(ranks?.changeRange).toEqual(plain?.changeRange);
+  expect(ranks?.verdict).toBe(plain?.verdict);
+});

@@ -1,0 +1,13 @@
+import { expect, it } from "vitest";
+import { isNotRecordedWord } from "../../src/ranges/isNotRecordedWord";
+
+it.each(["n/a", "NA", "?", "Forgot", "not  weighed", "no harvest", "missing"])(
+  "isNotRecordedWord: %j is no number and no heading",
+  (text) => {
+    expect(isNotRecordedWord(text)).toBe(true);
+  },
+);
+
+it.each(["Straw", "not weighed yet", "lost", "none", ""])("isNotRecordedWord: %j is something else", (text) => {
+  expect(isNotRecordedWord(text)).toBe(false);
+});

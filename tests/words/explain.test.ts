@@ -1,0 +1,23 @@
+import { describe, expect, test } from "vitest";
+import { cellWords } from "../../src/words/cellWords";
+import { explain } from "../../src/words/explain";
+import { wordCount } from "../../src/words/wordCount";
+import { asText } from "./asText";
+import { typicalComparisons } from "./typicalComparisons";
+import { typicalFindings } from "./typicalFindings";
+
+const all = { ...typicalComparisons, ...typicalFindings };
+
+describe.each(Object.entries(all))("%s", (title, found) => {
+  test("explain gives the approved parts, and cellWords the approved words", async () => {
+    const name = title.replace(/%/g, "percent").replace(/[^A-Za-z0-9.+]+/g, "-");
+    const text = `${title}\n\n${asText(explain(found))}\nwords:\n  ${cellWords(found)}\n`;
+    await expect(text).toMatchFileSnapshot(`approved/${name}.txt`);
+  });
+
+  test("cellWords has at most 60 words and begins with the finding", () => {
+    const words = cellWords(found);
+    expect(wordCount(words)).toBeLessThanOrEqual(60);
+    expect(words.startsWith(explain(found).finding)).toBe(true);
+  });
+});

@@ -1,0 +1,410 @@
+import type { Caution } from "../../src/nouns/caution";
+import type { TwoTreatments } from "../../src/nouns/findings/twoTreatments";
+import type { Absence } from "../../src/nouns/known";
+import { cell, exactSwap, group, placeAndSeason, row, twoTreatments } from "./records";
+
+/*
+ * Typical comparisons as records. The figures are R 4.2.2's: t.test for differences and p, the percent range by
+ * inverting that test, label swaps by counting. Data: the demo garden Marlpit Corner; PlantGrowth, InsectSprays and
+ * sleep of R's datasets; shoes of MASS; and the small sets {3,5} v {10,14}, {12,15,11} v {18,21,19},
+ * {10,14,9} v {3,5}, {0,0,0,0,0} v {1,2,3,5,2}, {4} v {3,3,2,4,3} and {4,4,4,4,4} v {6,6,6,6,6}.
+ * The case of strange labels is about its labels only: its figures are made up.
+ */
+
+const noUpper: Absence = { absent: "no-upper-limit" };
+const noLower: Absence = { absent: "no-lower-limit" };
+const onePlant: Absence = { absent: "one-plant" };
+const allEqual: Absence = { absent: "all-equal" };
+const lessWanted = { size: 0.1, lessWanted: true, given: true } as const;
+
+const bare = group("usual", { name: "Bare soil", plants: 8, mean: 3018.375, unevenness: 0.2151 });
+const strawPlants = { name: "Straw", plants: 7, mean: 4350.571, unevenness: 0.329, lost: [cell("D5")] };
+const straw = group("new", strawPlants);
+const strawLost: Caution = {
+  caution: "C03",
+  losses: [
+    { name: "Bare soil", role: "usual", lost: 0, setOut: 8 },
+    { name: "Straw", role: "new", lost: 1, setOut: 8 },
+  ],
+  change: 0.4413624,
+  changeLostAsZero: 0.2611918,
+  strong: false,
+  countedAsZero: false,
+};
+
+const strawAgainstBare = {
+  usual: bare,
+  tried: straw,
+  unit: "g",
+  verdict: "open-up",
+  rangeVerdict: "open-up",
+  change: 0.4413624,
+  changeRange: { low: -0.0067, high: 0.9478 },
+  difference: 1332.196,
+  differenceRange: { low: -21.3, high: 2685.7 },
+  pValue: 0.0529,
+  swap: exactSwap(0.0247, 6435),
+} as const;
+
+const bareInSeven = group("usual", { name: "Bare soil", plants: 7, mean: 3063.143, unevenness: 0.226 });
+const strawInBeds = {
+  usual: bareInSeven,
+  tried: straw,
+  unit: "g",
+  how: "pairs",
+  asked: "beds",
+  pairs: { complete: 7, incomplete: 1 },
+  verdict: "up-enough",
+  rangeVerdict: "up-enough",
+  change: 0.4202965,
+  changeRange: { low: 0.1015, high: 0.7363 },
+  difference: 1287.4,
+  differenceRange: { low: 294.1, high: 2280.8 },
+  pValue: 0.0193,
+  swap: exactSwap(0.03125, 128),
+} as const;
+
+const control = group("usual", { name: null, plants: 10, mean: 5.032, unevenness: 0.1159 });
+const secondTreatment = group("new", { name: null, plants: 10, mean: 5.526, unevenness: 0.0801 });
+const growth = {
+  usual: control,
+  tried: secondTreatment,
+  verdict: "up-unclear",
+  change: 0.0981717,
+  changeRange: { low: 0.000956723, high: 0.209619 },
+  difference: 0.494,
+  differenceRange: { low: 0.00512787, high: 0.9828721 },
+  pValue: 0.04789926,
+  swap: exactSwap(0.048334, 184756),
+} as const;
+
+const few: Caution = { caution: "C01", plants: [2, 2], pairs: false, mostOneSided: 1 / 3 };
+const tiny2 = {
+  usual: group("usual", { name: null, plants: 2, mean: 4, unevenness: 0.3536 }),
+  tried: group("new", { name: null, plants: 2, mean: 12, unevenness: 0.2357 }),
+  verdict: "few",
+  change: 2,
+  changeRange: { low: noLower, high: noUpper },
+  difference: 8,
+  differenceRange: { low: -5.837046, high: 21.83705 },
+  pValue: 0.1078006,
+  swap: exactSwap(1 / 3, 6),
+} as const;
+
+const tiny3 = {
+  usual: group("usual", { name: null, plants: 3, mean: 12.66667, unevenness: 0.1643 }),
+  tried: group("new", { name: null, plants: 3, mean: 19.33333, unevenness: 0.079 }),
+  verdict: "leaning-up",
+  rangeVerdict: "up-enough",
+  change: 0.5263158,
+  changeRange: { low: 0.142748, high: 1.420301 },
+  difference: 6.666667,
+  differenceRange: { low: 2.376659, high: 10.95667 },
+  pValue: 0.01343358,
+  swap: exactSwap(0.1, 20),
+  cautions: [{ caution: "C01", plants: [3, 3], pairs: false, mostOneSided: 0.1 }, placeAndSeason] as readonly Caution[],
+} as const;
+
+const sprayC = { name: "C", plants: 12, mean: 2.083333, unevenness: 0.9481 };
+const sprayD = { name: "D", plants: 12, mean: 4.916667, unevenness: 0.5091 };
+const sprays = {
+  usual: group("usual", sprayC),
+  tried: group("new", sprayD),
+  verdict: "up-enough",
+  change: 1.36,
+  changeRange: { low: 0.3209054, high: 5.04345 },
+  difference: 2.833333,
+  differenceRange: { low: 0.9184437, high: 4.748223 },
+  pValue: 0.005729735,
+  swap: exactSwap(0.0038925, 2704156),
+} as const;
+const fewerInsects = {
+  usual: group("usual", sprayD),
+  tried: group("new", sprayC),
+  worthwhile: lessWanted,
+  verdict: "down-enough",
+  change: -0.5762712,
+  changeRange: { low: -0.8345316, high: -0.2429435 },
+  difference: -2.833333,
+  differenceRange: { low: -4.748223, high: -0.9184437 },
+  pValue: 0.005729735,
+  swap: exactSwap(0.0038925, 2704156),
+} as const;
+
+/** By the title of the approved file's section. */
+export const typicalComparisons: Readonly<Record<string, TwoTreatments>> = {
+  "Marlpit Corner, straw against bare soil, separate plants": twoTreatments({
+    ...strawAgainstBare,
+    cautions: [strawLost, { caution: "C04" }, placeAndSeason, { caution: "C22" }],
+  }),
+  "Marlpit Corner, straw against bare soil, in beds": twoTreatments({
+    ...strawInBeds,
+    cautions: [
+      strawLost,
+      { caution: "C04" },
+      placeAndSeason,
+      { caution: "C21", place: cell("D8") },
+      { caution: "C30" },
+    ],
+  }),
+  "Marlpit Corner, lost straw plant counted as zero": twoTreatments({
+    ...strawAgainstBare,
+    tried: group("new", { ...strawPlants, plants: 8, mean: 3806.75 }),
+    lostPlants: "count as zero",
+    change: 0.2611918,
+    changeRange: { low: -0.3048782, high: 0.8684214 },
+    difference: 788.375,
+    differenceRange: { low: -935.5647, high: 2512.315 },
+    pValue: 0.3248638,
+    swap: exactSwap(4194 / 12870, 12870),
+    cautions: [{ ...strawLost, countedAsZero: true }, { caution: "C04" }, placeAndSeason],
+  }),
+  "Marlpit Corner, bare soil against straw, fewer grams wanted in beds": twoTreatments({
+    ...strawInBeds,
+    usual: group("usual", { ...strawPlants, lost: [] }),
+    tried: group("new", { name: "Bare soil", plants: 7, mean: 3063.143, unevenness: 0.226 }),
+    worthwhile: lessWanted,
+    verdict: "down-unclear",
+    change: -0.2959214,
+    changeRange: { low: -0.4241, high: -0.0922 },
+    difference: -1287.4,
+    differenceRange: { low: -2280.8, high: -294.1 },
+  }),
+  "Marlpit Corner, woodchip against bare soil": twoTreatments({
+    ...strawAgainstBare,
+    tried: group("new", { name: "Woodchip", plants: 8, mean: 3071.125, unevenness: 0.2465 }),
+    verdict: "open",
+    change: 0.01747629,
+    changeRange: { low: -0.214914, high: 0.303052 },
+    difference: 52.75,
+    differenceRange: { low: -705.2567, high: 810.7567 },
+    pValue: 0.8832766,
+    swap: exactSwap(11344 / 12870, 12870),
+  }),
+  "two plants each": twoTreatments({ ...tiny2, cautions: [few, placeAndSeason, { caution: "C16", change: 2 }] }),
+  "three plants each": twoTreatments(tiny3),
+  "three plants each, behind": twoTreatments({
+    ...tiny3,
+    usual: group("usual", { name: null, plants: 3, mean: 19.33333, unevenness: 0.079 }),
+    tried: group("new", { name: null, plants: 3, mean: 12.66667, unevenness: 0.1643 }),
+    verdict: "leaning-down",
+    change: -0.3448276,
+    changeRange: { low: -0.5868283, high: -0.1249164 },
+    difference: -6.666667,
+    differenceRange: { low: -10.95667, high: -2.376659 },
+  }),
+  "two plants against seven, no upper limit": twoTreatments({
+    ...strawAgainstBare,
+    usual: group("usual", { name: "Bare soil", plants: 2, mean: 2727.5, unevenness: 0.2465 }),
+    tried: straw,
+    verdict: "open-up",
+    change: 0.5950766,
+    changeRange: { low: -0.07885277, high: noUpper },
+    difference: 1623.071,
+    differenceRange: { low: -354.9016, high: 3601.044 },
+    pValue: 0.08548059,
+    swap: exactSwap(6 / 36, 36),
+    cautions: [{ caution: "C01", plants: [2, 7], pairs: false, mostOneSided: 2 / 36 }, placeAndSeason],
+  }),
+  "three plants against two, no lower limit": twoTreatments({
+    ...tiny2,
+    usual: group("usual", { name: null, plants: 3, mean: 11, unevenness: 0.2405 }),
+    verdict: "leaning-down",
+    rangeVerdict: "down-enough",
+    tried: group("new", { name: null, plants: 2, mean: 4, unevenness: 0.3536 }),
+    change: -0.6363636,
+    changeRange: { low: noLower, high: -0.1646766 },
+    difference: -7,
+    differenceRange: { low: -12.8268, high: -1.173205 },
+    pValue: 0.03155123,
+    swap: exactSwap(0.1, 10),
+    cautions: [{ caution: "C01", plants: [3, 2], pairs: false, mostOneSided: 0.1 }, placeAndSeason],
+  }),
+  "one plant against five": twoTreatments({
+    ...tiny2,
+    usual: group("usual", { name: null, plants: 1, mean: 4, unevenness: onePlant }),
+    tried: group("new", { name: null, plants: 5, mean: 3, unevenness: 0.24 }),
+    change: -0.25,
+    changeRange: { low: onePlant, high: onePlant },
+    difference: -1,
+    differenceRange: { low: onePlant, high: onePlant },
+    pValue: onePlant,
+    swap: exactSwap(1, 6),
+    cautions: [{ caution: "C01", plants: [1, 5], pairs: false, mostOneSided: 1 / 3 }, placeAndSeason],
+  }),
+  "plant growth, up but how far unclear": twoTreatments(growth),
+  "plant growth at 90 % confidence": twoTreatments({
+    ...growth,
+    confidence: 0.9,
+    changeRange: { low: 0.01717188, high: 0.1886535 },
+  }),
+  "plant growth, may be down": twoTreatments({
+    ...growth,
+    tried: group("new", { name: null, plants: 10, mean: 4.661, unevenness: 0.1703 }),
+    verdict: "open-down",
+    change: -0.07372814,
+    changeRange: { low: -0.1974504, high: 0.059645 },
+    difference: -0.371,
+    differenceRange: { low: -1.029516, high: 0.2875162 },
+    pValue: 0.2503825,
+    swap: exactSwap(0.247927, 184756),
+  }),
+  "plant growth, may be down where less is wanted": twoTreatments({
+    ...growth,
+    worthwhile: lessWanted,
+    tried: group("new", { name: null, plants: 10, mean: 4.661, unevenness: 0.1703 }),
+    verdict: "open-down",
+    change: -0.07372814,
+    changeRange: { low: -0.1974504, high: 0.059645 },
+    difference: -0.371,
+    differenceRange: { low: -1.029516, high: 0.2875162 },
+    pValue: 0.2503825,
+    swap: exactSwap(0.247927, 184756),
+  }),
+  "insect counts, up and enough to matter": twoTreatments({
+    ...sprays,
+    cautions: [placeAndSeason, { caution: "C16", change: 1.36 }, { caution: "C30" }],
+  }),
+  "insect counts, fewer wanted": twoTreatments(fewerInsects),
+  "insect counts by ranks": twoTreatments({ ...fewerInsects, how: "ranks", pValue: 0.002651 }),
+  "shoe wear in pairs, up but too small to matter": twoTreatments({
+    ...strawInBeds,
+    usual: group("usual", { name: "A", plants: 10, mean: 10.63, unevenness: 0.2306 }),
+    tried: group("new", { name: "B", plants: 10, mean: 11.04, unevenness: 0.2281 }),
+    unit: null,
+    asked: "pairs",
+    pairs: { complete: 10, incomplete: 0 },
+    verdict: "up-small",
+    change: 0.03857008,
+    changeRange: { low: 0.0126348, high: 0.06580776 },
+    pValue: 0.008538781,
+    swap: exactSwap(14 / 1024, 1024),
+  }),
+  "shoe wear in pairs, down but too small to matter": twoTreatments({
+    ...strawInBeds,
+    usual: group("usual", { name: "B", plants: 10, mean: 11.04, unevenness: 0.2281 }),
+    tried: group("new", { name: "A", plants: 10, mean: 10.63, unevenness: 0.2306 }),
+    unit: null,
+    asked: "pairs",
+    pairs: { complete: 10, incomplete: 0 },
+    verdict: "down-small",
+    change: -0.03713768,
+    changeRange: { low: -0.0617445, high: -0.01247716 },
+    pValue: 0.008538781,
+    swap: exactSwap(14 / 1024, 1024),
+  }),
+  "insect counts, near level where 40 % would matter": twoTreatments({
+    ...sprays,
+    usual: group("usual", { name: "A", plants: 12, mean: 14.5, unevenness: 0.3255 }),
+    tried: group("new", { name: "B", plants: 12, mean: 15.33333, unevenness: 0.2786 }),
+    worthwhile: { size: 0.4, lessWanted: false, given: true },
+    verdict: "level",
+    change: 0.05747126,
+    changeRange: { low: -0.1805568, high: 0.3824496 },
+    difference: 0.8333333,
+    differenceRange: { low: -2.979515, high: 4.646182 },
+    pValue: 0.6546567,
+    swap: { p: 0.6567, hits: 13134, tried: 20000, exact: false },
+  }),
+  "sleep in pairs by signed ranks": twoTreatments({
+    ...strawInBeds,
+    usual: group("usual", { name: null, plants: 10, mean: 0.75, unevenness: 2.3853 }),
+    tried: group("new", { name: null, plants: 10, mean: 2.33, unevenness: 0.8593 }),
+    unit: "h",
+    how: "pairs ranks",
+    asked: "pairs ranks",
+    pairs: { complete: 10, incomplete: 0 },
+    verdict: "up-enough",
+    change: 2.106667,
+    changeRange: { low: 0.5230049, high: noUpper },
+    difference: 1.58,
+    differenceRange: { low: 0.7001142, high: 2.459886 },
+    pValue: 0.00390625,
+    swap: exactSwap(4 / 1024, 1024),
+    cautions: [{ caution: "C05", because: "little" }, placeAndSeason, { caution: "C16", change: 2.106667 }],
+  }),
+  "usual average of zero": twoTreatments({
+    ...tiny2,
+    usual: group("usual", { name: null, plants: 5, mean: 0, unevenness: { absent: "average-zero" } }),
+    tried: group("new", { name: null, plants: 5, mean: 2.6, unevenness: 0.58 }),
+    verdict: "none",
+    change: { absent: "usual-not-above-zero" },
+    changeRange: { low: { absent: "usual-not-above-zero" }, high: { absent: "usual-not-above-zero" } },
+    difference: 2.6,
+    differenceRange: { low: 0.7169233, high: 4.483077 },
+    pValue: 0.01856,
+    swap: exactSwap(2 / 252, 252),
+    cautions: [{ caution: "C05", because: "little" }, placeAndSeason],
+  }),
+  "averages below zero": twoTreatments({
+    ...strawInBeds,
+    usual: group("usual", { name: null, plants: 10, mean: -2.33, unevenness: { absent: "average-below-zero" } }),
+    tried: group("new", { name: null, plants: 10, mean: -0.75, unevenness: { absent: "average-below-zero" } }),
+    unit: null,
+    asked: "pairs",
+    pairs: { complete: 10, incomplete: 0 },
+    verdict: "none",
+    change: { absent: "usual-not-above-zero" },
+    changeRange: { low: { absent: "usual-not-above-zero" }, high: { absent: "usual-not-above-zero" } },
+    difference: 1.58,
+    differenceRange: { low: 0.7001142, high: 2.459886 },
+    pValue: 0.00283289,
+    swap: exactSwap(4 / 1024, 1024),
+  }),
+  "every plant of a group equal": twoTreatments({
+    ...tiny2,
+    usual: group("usual", { name: null, plants: 5, mean: 4, unevenness: 0 }),
+    tried: group("new", { name: null, plants: 5, mean: 6, unevenness: 0 }),
+    verdict: "none",
+    change: 0.5,
+    changeRange: { low: allEqual, high: allEqual },
+    difference: 2,
+    differenceRange: { low: allEqual, high: allEqual },
+    pValue: allEqual,
+    swap: exactSwap(2 / 252, 252),
+    cautions: [{ caution: "C17" }, placeAndSeason],
+  }),
+  "no usable plants": twoTreatments({
+    ...tiny2,
+    usual: group("usual", {
+      name: null,
+      plants: 0,
+      mean: { absent: "no-usable-plants" },
+      unevenness: { absent: "no-usable-plants" },
+    }),
+    verdict: "none",
+    nothingIn: "C1:C9",
+    change: { absent: "no-usable-plants" },
+    changeRange: { low: { absent: "no-usable-plants" }, high: { absent: "no-usable-plants" } },
+    difference: { absent: "no-usable-plants" },
+    differenceRange: { low: { absent: "no-usable-plants" }, high: { absent: "no-usable-plants" } },
+    pValue: { absent: "no-usable-plants" },
+    swap: null,
+  }),
+  "labels that hold anything": twoTreatments({
+    ...strawAgainstBare,
+    usual: group("usual", {
+      name: "  the old way, with <b>no</b> mulch at all\nand no feed since 2019 ",
+      plants: 8,
+      mean: 3018.375,
+      unevenness: 0.2151,
+    }),
+    tried: group("new", {
+      name: '=HYPERLINK("x") 🥒',
+      plants: 8,
+      mean: 3009.1,
+      unevenness: 0.2,
+      notRecorded: [row("new", 3)],
+    }),
+    verdict: "open",
+    change: -0.003073,
+    changeRange: { low: -0.2, high: 0.23 },
+    pValue: 0.9752,
+    swap: { p: 0.9751, hits: 19501, tried: 20000, exact: false },
+  }),
+  "the same heading over both": twoTreatments({
+    ...growth,
+    usual: group("usual", { name: "Yield", plants: 10, mean: 5.032, unevenness: 0.1159 }),
+    tried: group("new", { name: "yield ", plants: 10, mean: 5.526, unevenness: 0.0801 }),
+  }),
+};
