@@ -1,6 +1,6 @@
 import { defineConfig } from "vitest/config";
 
-const inBrowser = ["tests/browser/**/*.test.ts", "tests/worksheet/**/*.test.ts"];
+const inBrowser = ["tests/browser/**/*.test.ts", "tests/worksheet/**/*.test.ts", "tests/excel/pages/**/*.test.ts"];
 
 export default defineConfig({
   test: {

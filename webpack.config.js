@@ -3,11 +3,14 @@ import CopyPlugin from "copy-webpack-plugin";
 import HtmlPlugin from "html-webpack-plugin";
 import CssPlugin from "mini-css-extract-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
+import webpack from "webpack";
 import { FunctionsJson } from "./.build/functionsJson.js";
 import { Licences } from "./.build/licences.js";
+import { version } from "./.build/version.js";
 
 const here = import.meta.dirname;
 const dist = resolve(here, "dist");
+const ownVersion = new webpack.DefinePlugin({ FAIRBED_VERSION: JSON.stringify(version(here)) });
 
 /**
  * Three bundles: the worksheet functions (the same file everywhere), Excel's pane, and the practice sheet.
@@ -30,7 +33,7 @@ function functions() {
       chunkLoading: false,
       wasmLoading: false,
     },
-    plugins: [new FunctionsJson(resolve(here, "src/functions")), new Licences("functions.LICENCES.txt")],
+    plugins: [ownVersion, new FunctionsJson(resolve(here, "src/functions")), new Licences("functions.LICENCES.txt")],
   };
 }
 
@@ -41,13 +44,18 @@ function taskpane(address) {
     entry: { taskpane: "./src/entry/taskpane.ts" },
     output: { path: dist, filename: "[name].[contenthash].js" },
     plugins: [
+      ownVersion,
       new HtmlPlugin({
         template: "src/entry/taskpane.html",
         filename: "taskpane.html",
       }),
       new CssPlugin({ filename: "[name].[contenthash].css" }),
       new CopyPlugin({
-        patterns: [manifest(address), { from: "manifest/icons/*.png", to: "icons/[name][ext]" }],
+        patterns: [
+          manifest(address),
+          { from: "manifest/icons/*.png", to: "icons/[name][ext]" },
+          { from: "manifest/_headers", to: "_headers", toType: "file" },
+        ],
       }),
       new Licences("taskpane.LICENCES.txt"),
     ],

@@ -1,8 +1,9 @@
 import { isRefusal, type Refusal } from "../answers/desk";
 import { theDesk } from "../answers/theDesk";
-import { blanksToldApart } from "../host/blanks";
+import { type Blankness, blanksToldApart, readBlanks } from "../host/blanks";
 import type { CellRange } from "../nouns/cellRange";
 import { toCellRange } from "../ranges/toCellRange";
+import { holdsZero, noticeBlanks, type Raw, withBlanks } from "./zeros";
 
 /** What Excel hands over last with every call; either part may be missing. */
 interface Invocation {
@@ -10,27 +11,47 @@ interface Invocation {
   readonly parameterAddresses?: readonly unknown[];
 }
 
+/** What the sheet says of the arguments that hold a zero; null for one that could not be read. */
+type Sheet = ReadonlyMap<Raw, Blankness | null>;
+
 /**
- * Answers one call of a worksheet function.
+ * Answers one call of a worksheet function. Where a zero may be an empty cell the sheet is asked first, and only then
+ * is the answer a promise; it always settles, with the zeros as they came when the sheet cannot be read.
  *
  * @param id the function's id
  * @param given the arguments as the host handed them over, in order; an omitted one is null or undefined
- * @returns a matrix, 1 × 1 for one value
+ * @returns a matrix, 1 × 1 for one value, or a promise of it
  * @throws an object with `code` (#VALUE! or #N/A) and `message` when the call is refused
  */
-export function answer(id: string, given: readonly unknown[], invocation: unknown): any[][] {
-  const names = theDesk.parameters(id) ?? [];
-  const { parameterAddresses = [] } = (invocation ?? {}) as Invocation;
-  const ranges = names.map(({ name }, at) => argument(name, given[at], parameterAddresses[at]));
-  const reply = theDesk.ask(id, ranges);
-  if (isRefusal(reply)) throw excelError(reply);
-  return reply.cell().map((row) => [...row]);
+export function answer(id: string, given: readonly unknown[], invocation: unknown): any {
+  const { parameterAddresses } = (invocation ?? {}) as Invocation;
+  const raws = given.map((value, at): Raw => ({ value, address: addressOf(parameterAddresses?.[at]) }));
+  for (const raw of raws) noticeBlanks(raw);
+  const doubtful = blanksToldApart() ? [] : raws.filter((raw) => raw.address !== null && holdsZero(raw));
+  const reading = doubtful.length === 0 ? null : readBlanks(doubtful.map(({ address }) => address ?? ""));
+  if (reading === null) return reply(id, raws, new Map());
+  return reading.then((found) => reply(id, raws, new Map(doubtful.map((raw, at) => [raw, found[at] ?? null]))));
 }
 
-function argument(name: string, raw: unknown, address: unknown): CellRange | null {
-  if (raw === null || raw === undefined) return null;
-  const where = typeof address === "string" ? address : null;
-  return toCellRange(name, raw, { address: where, zerosVerified: blanksToldApart() });
+/** A typed value and an expression have no address; how a host says so is not written down. */
+function addressOf(told: unknown): string | null {
+  return typeof told === "string" && told !== "" ? told : null;
+}
+
+function reply(id: string, raws: readonly Raw[], sheet: Sheet): any[][] {
+  const names = theDesk.parameters(id) ?? [];
+  const ranges = names.map(({ name }, at) => argument(name, raws[at], sheet));
+  const given = theDesk.ask(id, ranges);
+  if (isRefusal(given)) throw excelError(given);
+  return given.cell().map((row) => [...row]);
+}
+
+function argument(name: string, raw: Raw | undefined, sheet: Sheet): CellRange | null {
+  if (raw === undefined) return null;
+  const blankness = sheet.get(raw) ?? null;
+  const { value, address } = blankness === null ? raw : withBlanks(raw, blankness);
+  if (value === null || value === undefined) return null;
+  return toCellRange(name, value, { address, zerosVerified: blankness !== null || blanksToldApart() });
 }
 
 /** Excel's own error where its runtime offers one: `CustomFunctions.Error` is not there while scripts first load. */

@@ -1,0 +1,103 @@
+import type { Cell } from "../../../src/nouns/cell";
+import { type Area, areaOf } from "./area";
+
+/** What stands in one cell. */
+export interface Content {
+  /** What the cell shows; null when nothing stands in it. */
+  readonly value: Cell;
+  /** In English with commas; "" when the value was typed. */
+  readonly formula: string;
+  readonly format: string;
+}
+
+/** A workbook in memory: what the fake host's Excel has open. Tests change it as a grower would. */
+export interface Workbook {
+  readonly sheets: Map<string, Map<string, Content>>;
+  /** A defined name's address, by its name. */
+  readonly names: Map<string, string>;
+  readonly protectedSheets: Set<string>;
+  /** The cells that a formula's table reaches, by the formula's own cell: "Trial!C5". */
+  readonly spills: Map<string, Area>;
+  /** References that getRange refuses. */
+  readonly unreadable: Set<string>;
+  /** What is selected: one block, several, or a chart. */
+  selected: readonly Area[] | "chart";
+  /** True while the grower types in a cell: Excel then refuses every request. */
+  editing: boolean;
+}
+
+const nothing: Content = { value: null, formula: "", format: "General" };
+
+/** A workbook of sheets filled from A1 on; null leaves a cell empty, a text that starts with "=" is a formula. */
+export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell[])[]>>): Workbook {
+  const [home = ""] = Object.keys(sheets);
+  const book: Workbook = {
+    sheets: new Map(Object.keys(sheets).map((name) => [name, new Map()])),
+    names: new Map(),
+    protectedSheets: new Set(),
+    spills: new Map(),
+    unreadable: new Set(),
+    selected: [{ sheet: home, row: 0, column: 0, rows: 1, columns: 1 }],
+    editing: false,
+  };
+  for (const [sheet, rows] of Object.entries(sheets)) fill(book, { sheet, row: 0, column: 0 }, rows);
+  return book;
+}
+
+/** Types values and formulas from a first cell to the right and down. */
+export function fill(
+  book: Workbook,
+  corner: Pick<Area, "sheet" | "row" | "column">,
+  rows: readonly (readonly Cell[])[],
+): void {
+  for (const [down, row] of rows.entries()) {
+    for (const [across, typed] of row.entries()) {
+      const isFormula = typeof typed === "string" && typed.startsWith("=");
+      const value = typeof typed === "string" ? typed.replace(/^'/, "") : typed;
+      const content = isFormula ? { formula: typed, value: { error: "#BUSY!" } } : { formula: "", value };
+      change(book, { ...corner, row: corner.row + down, column: corner.column + across }, content);
+    }
+  }
+}
+
+/** What stands in a cell. */
+export function contentOf(book: Workbook, { sheet, row, column }: Pick<Area, "sheet" | "row" | "column">): Content {
+  return book.sheets.get(sheet)?.get(`${row},${column}`) ?? nothing;
+}
+
+/** Changes part of what stands in a cell. */
+export function change(book: Workbook, at: Pick<Area, "sheet" | "row" | "column">, part: Partial<Content>): void {
+  book.sheets.get(at.sheet)?.set(`${at.row},${at.column}`, { ...contentOf(book, at), ...part });
+}
+
+/** The area of an address or a defined name; null for neither, and for a sheet that is not there. */
+export function locate(book: Workbook, reference: string, home: string): Area | null {
+  if (book.unreadable.has(reference)) return null;
+  const area = areaOf(book.names.get(reference) ?? reference, home);
+  return area !== null && book.sheets.has(area.sheet) ? area : null;
+}
+
+/** The smallest block that holds every cell of an area in which something stands; null where nothing does. */
+export function usedArea(book: Workbook, { sheet, row, column, rows, columns }: Area): Area | null {
+  const within = (spot: readonly number[]) => {
+    const [down, across] = [(spot[0] ?? 0) - row, (spot[1] ?? 0) - column];
+    return down >= 0 && down < rows && across >= 0 && across < columns;
+  };
+  const spots = [...(book.sheets.get(sheet) ?? [])]
+    .filter(([, { value, formula }]) => value !== null || formula !== "")
+    .map(([key]) => key.split(",").map(Number))
+    .filter(within);
+  if (spots.length === 0) return null;
+  const [down, across] = [spots.map(([at = 0]) => at), spots.map(([, at = 0]) => at)];
+  const [top, left] = [Math.min(...down), Math.min(...across)];
+  return { sheet, row: top, column: left, rows: Math.max(...down) + 1 - top, columns: Math.max(...across) + 1 - left };
+}
+
+/** One entry for each cell of a block, row by row. */
+export function eachCell<Found>(area: Area, of: (cell: Area) => Found): Found[][] {
+  return Array.from({ length: area.rows }, (_, down) =>
+    Array.from({ length: area.columns }, (_, across) =>
+      of({ sheet: area.sheet, row: area.row + down, column: area.column + across, rows: 1, columns: 1 }),
+    ),
+  );
+}
