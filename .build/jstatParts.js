@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 
-/** jstat's own source files that its distributions need, in the order in which it joins them itself. */
-const parts = ["core", "special", "distribution"];
+/** jstat's own source files that its special functions need, in the order in which it joins them itself. */
+const parts = ["core", "special"];
 
 /**
- * A webpack loader that takes jstat's distributions alone in place of the whole library, which is one file of many
- * more parts (matrices, regression, models, tests) that cannot be shaken off otherwise.
+ * A webpack loader that takes jstat's special functions alone in place of the whole library, which is one file of many
+ * more parts (matrices, distributions, regression, tests) that cannot be shaken off otherwise.
  *
  * @this {import("webpack").LoaderContext<object>}
  */

@@ -1,4 +1,5 @@
 import { chanceToSeeFunction } from "./chanceToSee";
+import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
 import { perPlantFunction } from "./perPlant";
@@ -13,6 +14,7 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(perPlantFunction),
   seal(unevennessFunction),
   seal(compareTwoFunction),
+  seal(compareManyFunction),
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),

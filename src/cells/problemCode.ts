@@ -41,4 +41,10 @@ const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
   "not-a-multiple": "#VALUE!",
   "no-freedom": "#VALUE!",
   "unknown-treatment": "#VALUE!",
+  "too-few-treatments": "#VALUE!",
+  "too-many-treatments": "#VALUE!",
+  "usual-not-named": "#VALUE!",
+  "treatment-is-bed": "#VALUE!",
+  "no-shared-bed": "#VALUE!",
+  "own-unevenness-in-beds": "#VALUE!",
 };

@@ -15,7 +15,11 @@ export function show(showable: Showable, show: string | null): Outputs | Problem
   const asked = fold(show ?? "answer");
   const { missing = null } = showable;
   if (missing?.shows.some((word) => fold(word) === asked)) return missing.problem;
-  const shown = standing(showable, asked) ?? ownOrLabel(showable, asked) ?? fromColumns(showable.columns?.(), asked);
+  const shown =
+    standing(showable, asked) ??
+    showable.tables?.[asked]?.() ??
+    ownOrLabel(showable, asked) ??
+    fromColumns(showable.columns?.(), asked);
   return shown === null ? notShown(showable, show ?? "") : shown.map((row) => row.map(safeOutput));
 }
 
@@ -69,7 +73,17 @@ function notShown(showable: Showable, given: string): Problem {
   return {
     problem: "unknown-show",
     given,
-    allowed: ["answer", "table", "words", "say", "cautions", ...labels, ...(columns?.header ?? []), ...names],
+    allowed: [
+      "answer",
+      "table",
+      "words",
+      "say",
+      "cautions",
+      ...Object.keys(showable.tables ?? {}),
+      ...labels,
+      ...(columns?.header ?? []),
+      ...names,
+    ],
   };
 }
 

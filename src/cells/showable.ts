@@ -1,4 +1,4 @@
-import type { Line, Output } from "../nouns/line";
+import type { Line, Output, Outputs } from "../nouns/line";
 import type { Problem } from "../nouns/problem";
 
 /** A table by rows: a header, and one row a treatment or plant. */
@@ -36,6 +36,8 @@ export interface Showable {
   readonly cautions: () => string;
   /** The function's own words for *show*: "short", "plan with". */
   readonly own: readonly Line[];
+  /** The function's own words that show a block of cells: "all pairs", "anova". */
+  readonly tables?: Readonly<Record<string, () => Outputs>>;
   readonly foreign: readonly ForeignWord[];
   /** Null or left out when every number that is due is there. */
   readonly missing?: MissingNumber | null;

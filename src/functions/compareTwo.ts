@@ -9,7 +9,7 @@ import { answer } from "./answer";
  * @param [show] "answer", "table", "words", "say", "cautions", or a label of the table such as "p value"
  * @param [how] "separate" plants (when left out), or "pairs" or "beds": row by row, one of each
  * @param [worthwhile] The smallest change you would act on; 10% when left out, below zero when less is wanted
- * @param [confidence] How sure the range should be; 95% when left out
+ * @param [confidence] How many of such ranges should hold the true change; 95% when left out
  * @param [lost_plants] "leave out" (when left out) or "count as zero"
  * @param invocation the call's place and its arguments' addresses
  * @returns the answer, in one cell unless a table is asked for

@@ -1,4 +1,5 @@
 import { chanceToSee } from "./chanceToSee";
+import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
 import { perPlant } from "./perPlant";
 import { plantsNeeded } from "./plantsNeeded";
@@ -12,6 +13,7 @@ export const doors = {
   PERPLANT: perPlant,
   UNEVENNESS: unevenness,
   COMPARETWO: compareTwo,
+  COMPAREMANY: compareMany,
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,

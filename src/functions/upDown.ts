@@ -7,7 +7,7 @@ import { answer } from "./answer";
  * @param usual What you usually do: a number, or one number per plant, with or without a heading
  * @param new_ What you tried: a number, or one number per plant, with or without a heading
  * @param [show] "answer", "table", "words", "say", "short", or a label of the table such as "Change low"
- * @param [confidence] How sure the range should be; 95% when left out
+ * @param [confidence] How many of such ranges should hold the true change; 95% when left out
  * @param invocation the call's place and its arguments' addresses
  * @returns the answer, in one cell unless a table is asked for
  */

@@ -62,6 +62,12 @@ export type Problem =
   | { readonly problem: "too-few-each"; readonly given: number }
   | { readonly problem: "not-a-multiple"; readonly plants: number; readonly beds: number }
   | { readonly problem: "no-freedom"; readonly plants: number; readonly treatments: number; readonly beds: number }
+  | { readonly problem: "too-few-treatments"; readonly names: readonly string[] }
+  | { readonly problem: "too-many-treatments"; readonly count: number; readonly most: number }
+  | { readonly problem: "usual-not-named"; readonly names: readonly string[] }
+  | { readonly problem: "treatment-is-bed" }
+  | { readonly problem: "no-shared-bed"; readonly apart: readonly string[] }
+  | { readonly problem: "own-unevenness-in-beds" }
   | { readonly problem: "unknown-treatment"; readonly given: string; readonly names: readonly string[] };
 
 export function isProblem(answer: object): answer is Problem {

@@ -1,6 +1,7 @@
 import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
+import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
@@ -19,6 +20,8 @@ export function explain(finding: Finding): Explanation {
       return explainUnevenness(finding);
     case "two-treatments":
       return explainTwoTreatments(finding);
+    case "many-treatments":
+      return explainManyTreatments(finding);
     case "plants-needed":
       return explainPlantsNeeded(finding);
     case "smallest-change":

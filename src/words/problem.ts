@@ -1,6 +1,7 @@
 import type { Problem } from "../nouns/problem";
 import { argumentProblemSentence } from "./argumentProblem";
 import { dataProblemSentence } from "./dataProblem";
+import { layoutProblemSentence } from "./layoutProblem";
 import { planProblemSentence } from "./planProblem";
 import { sentenceStart } from "./sentenceStart";
 
@@ -37,6 +38,13 @@ function sentence(problem: Problem): string {
     case "planted-unclear":
     case "all-lost":
       return dataProblemSentence(problem);
+    case "too-few-treatments":
+    case "too-many-treatments":
+    case "usual-not-named":
+    case "treatment-is-bed":
+    case "no-shared-bed":
+    case "own-unevenness-in-beds":
+      return layoutProblemSentence(problem);
     case "zero-worthwhile":
     case "zero-unevenness":
     case "no-change":

@@ -1,6 +1,7 @@
 import type { Told } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
+import { tellManyTreatments } from "./manyTreatments";
 import { tellPerPlant } from "./perPlant";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
@@ -19,6 +20,8 @@ export function tell(finding: Finding): Told {
       return tellUnevenness(finding);
     case "two-treatments":
       return tellTwoTreatments(finding);
+    case "many-treatments":
+      return tellManyTreatments(finding);
     case "plants-needed":
       return tellPlantsNeeded(finding);
     case "smallest-change":

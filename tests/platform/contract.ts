@@ -7,6 +7,7 @@ export const contract: Readonly<Record<string, string>> = {
   PERPLANT: "amounts show? planted? lost_plants?",
   UNEVENNESS: "amounts show? treatments? beds?",
   COMPARETWO: "usual new show? how? worthwhile? confidence? lost_plants?",
+  COMPAREMANY: "amounts treatments show? beds? usual? how? worthwhile? lost_plants?",
   PLANTSNEEDED: "change unevenness show? treatments? beds? chance? losses? worthwhile?",
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",

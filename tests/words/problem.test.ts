@@ -38,6 +38,12 @@ test("every kind of problem is among the approved ones", () => {
     "not-a-multiple": true,
     "no-freedom": true,
     "unknown-treatment": true,
+    "too-few-treatments": true,
+    "too-many-treatments": true,
+    "usual-not-named": true,
+    "treatment-is-bed": true,
+    "no-shared-bed": true,
+    "own-unevenness-in-beds": true,
   };
   expect(new Set(typicalProblems.map(({ problem }) => problem))).toEqual(new Set(Object.keys(kinds)));
 });

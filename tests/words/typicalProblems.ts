@@ -57,4 +57,11 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "not-a-multiple", plants: 7, beds: 3 },
   { problem: "no-freedom", plants: 2, treatments: 2, beds: 4 },
   { problem: "unknown-treatment", given: "Strw", names: ["Bare soil", "Straw", "Woodchip"] },
+  { problem: "too-few-treatments", names: [] },
+  { problem: "too-few-treatments", names: ["Straw"] },
+  { problem: "too-many-treatments", count: 24, most: 20 },
+  { problem: "usual-not-named", names: ["Bare soil", "Straw"] },
+  { problem: "treatment-is-bed" },
+  { problem: "no-shared-bed", apart: ["Straw", "Woodchip"] },
+  { problem: "own-unevenness-in-beds" },
 ];

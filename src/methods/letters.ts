@@ -1,0 +1,54 @@
+/** Two treatments, by their places in the order of averages, that are shown to differ. */
+export type Differing = readonly [one: number, other: number];
+
+/**
+ * Letters for treatments in the order of their averages, highest first: two share a letter exactly when they are not
+ * shown to differ. The highest has an a.
+ *
+ * @param count how many treatments
+ *
+ * Source: insert and absorb, H.-P. Piepho (2004), Journal of Computational and Graphical Statistics 13, 456–466.
+ */
+export function letters(count: number, differing: readonly Differing[]): readonly string[] {
+  let groups: readonly (readonly number[])[] = [Array.from({ length: count }, (_, at) => at)];
+  for (const [one, other] of differing) {
+    const split = groups.flatMap((group) =>
+      group.includes(one) && group.includes(other) ? [without(group, one), without(group, other)] : [group],
+    );
+    groups = absorbed(split);
+  }
+  const ordered = groups.toSorted((left, right) => compare(left, right));
+  return Array.from({ length: count }, (_, at) =>
+    ordered.map((group, letter) => (group.includes(at) ? letterOf(letter) : "")).join(""),
+  );
+}
+
+function without(group: readonly number[], treatment: number): readonly number[] {
+  return group.filter((one) => one !== treatment);
+}
+
+/** Drops groups that another one holds. */
+function absorbed(groups: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return groups.filter(
+    (group, at) =>
+      !groups.some(
+        (other, place) => place !== at && holds(other, group) && (other.length > group.length || place < at),
+      ),
+  );
+}
+
+function holds(outer: readonly number[], inner: readonly number[]): boolean {
+  return inner.every((treatment) => outer.includes(treatment));
+}
+
+/** By their first treatments, then the next. */
+function compare(left: readonly number[], right: readonly number[]): number {
+  const at = left.findIndex((treatment, index) => treatment !== right[index]);
+  return at < 0 ? left.length - right.length : (left[at] ?? 0) - (right[at] ?? Number.POSITIVE_INFINITY);
+}
+
+/** a … z, then a1, b1 … */
+function letterOf(at: number): string {
+  const letter = String.fromCharCode(97 + (at % 26));
+  return at < 26 ? letter : `${letter}${Math.floor(at / 26)}`;
+}

@@ -1,0 +1,147 @@
+import { additiveModel } from "../methods/additiveModel";
+import { againstUsualTest, type JointTest } from "../methods/againstUsualTest";
+import { allPairsTest } from "../methods/allPairsTest";
+import { changeOf } from "../methods/compareMeans";
+import { contrast, type Duo } from "../methods/contrast";
+import { describe } from "../methods/describe";
+import { modelRatio } from "../methods/modelRatio";
+import { oneWayModel } from "../methods/oneWayModel";
+import { ownSpreadPair } from "../methods/ownSpreadPair";
+import { percentRange } from "../methods/percentRange";
+import type { TreatmentModel } from "../methods/treatmentModel";
+import { cappedVerdict, rangeVerdict, type VerdictBasis } from "../methods/verdict";
+import type { AgainstUsual } from "../nouns/findings/manyTreatments";
+import { type Absence, isKnown } from "../nouns/known";
+import { lazy } from "../nouns/lazy";
+import { valuesOf } from "./harvest";
+import type { ManyAsked } from "./manyAsked";
+import type { ManyGroups } from "./manyGroups";
+
+/** All comparisons of one trial: one model, one allowance for how many are made. */
+export interface JointComparison {
+  /** The numbers of the treatments that have plants, in the model's order. */
+  readonly treatments: readonly number[];
+  readonly model: TreatmentModel;
+  /** Why nothing can be tested: no plant varies, or too few plants are left; null when all is well. */
+  readonly untested: Absence | null;
+  /** A treatment against the usual, by its number among all; null where it has no plants. */
+  readonly againstUsual: (treatment: number) => AgainstUsual | null;
+  /** Any two, by their places in `treatments`, all pairs allowed for. */
+  readonly pair: (duo: Duo) => AgainstUsual;
+}
+
+/** Fits the model of a trial in which two treatments or more have plants that beds, if given, link. */
+export function jointComparison(groups: ManyGroups, asked: ManyAsked, usable: readonly number[]): JointComparison {
+  const values = usable.map((at) => valuesOf(groups.plants.filter(({ treatment }) => treatment === at)));
+  const model = (groups.beds === null ? null : bedModel(groups, usable)) ?? oneWayModel(values);
+  const untested = whyUntested(model, values);
+  const usual = asked.usual === null ? -1 : usable.indexOf(asked.usual);
+  const allPairs = lazy(() => allPairsTest(model));
+  const fixed = lazy(() => (asked.how === "all pairs" ? allPairs() : againstUsualTest(model, usual)));
+  const compare = (duo: Duo, test: () => JointTest): AgainstUsual => {
+    if (untested !== null) return untestedAt(model, duo, untested);
+    const figures = asked.how === "own unevenness" ? ownSpread(values, duo) : pooled(model, duo, test());
+    return withVerdict(figures, asked, basisOf(groups, usable, duo));
+  };
+  return {
+    treatments: usable,
+    model,
+    untested,
+    againstUsual: (treatment) => {
+      const tried = usable.indexOf(treatment);
+      return tried < 0 || usual < 0 ? null : compare({ usual, tried }, fixed);
+    },
+    pair: (duo) => compare(duo, allPairs),
+  };
+}
+
+function bedModel({ plants }: ManyGroups, usable: readonly number[]): TreatmentModel | null {
+  const beds = [...new Set(plants.map(({ bed }) => bed))];
+  if (beds.length < 2) return null;
+  return additiveModel(
+    plants.map(({ value, treatment, bed }) => ({
+      value,
+      treatment: usable.indexOf(treatment),
+      bed: beds.indexOf(bed),
+    })),
+  );
+}
+
+/** Under two degrees of freedom there are averages only. */
+function whyUntested(
+  { df, meanSquare, means }: TreatmentModel,
+  values: readonly (readonly number[])[],
+): Absence | null {
+  if (df < 2) return { absent: "too-few-plants" };
+  const largest = Math.max(...means.map(Math.abs), ...values.flat().map(Math.abs));
+  return Math.sqrt(meanSquare) <= 10 * Number.EPSILON * largest ? { absent: "all-equal" } : null;
+}
+
+type Figures = Omit<AgainstUsual, "verdict" | "rangeVerdict"> & { readonly why: Absence | null };
+
+function pooled(model: TreatmentModel, duo: Duo, { pValue, critical }: JointTest): Figures {
+  const { difference, standardError, t } = contrast(model, duo);
+  const p = pValue(t);
+  const range = percentRange(modelRatio(model, duo, critical), p < 0.05);
+  const reach = critical * standardError;
+  return {
+    difference,
+    differenceRange: { low: difference - reach, high: difference + reach },
+    change: changeOf(model.means[duo.usual] ?? Number.NaN, model.means[duo.tried] ?? Number.NaN),
+    changeRange: { low: range.low, high: range.high },
+    pValue: p,
+    why: null,
+  };
+}
+
+function ownSpread(values: readonly (readonly number[])[], { usual, tried }: Duo): Figures {
+  const [before, after] = [describe(values[usual] ?? []).summary, describe(values[tried] ?? []).summary];
+  const found = ownSpreadPair(before, after, values.length);
+  const difference = after.mean - before.mean;
+  const change = changeOf(before.mean, after.mean);
+  if (found === null) {
+    const why: Absence = { absent: Math.min(before.n, after.n) < 2 ? "one-plant" : "all-equal" };
+    const none = { low: why, high: why };
+    return { difference, differenceRange: none, change, changeRange: none, pValue: why, why };
+  }
+  const range = percentRange(found.curve, found.pValue < 0.05);
+  return {
+    difference,
+    differenceRange: { low: found.low, high: found.high },
+    change,
+    changeRange: { low: range.low, high: range.high },
+    pValue: found.pValue,
+    why: null,
+  };
+}
+
+function untestedAt(model: TreatmentModel, { usual, tried }: Duo, why: Absence): AgainstUsual {
+  const [before, after] = [model.means[usual] ?? Number.NaN, model.means[tried] ?? Number.NaN];
+  const none = { low: why, high: why };
+  const verdict = why.absent === "all-equal" ? "none" : "few";
+  const change = changeOf(before, after);
+  return {
+    difference: after - before,
+    differenceRange: none,
+    change,
+    changeRange: none,
+    pValue: why,
+    rangeVerdict: null,
+    verdict,
+  };
+}
+
+function withVerdict({ why, ...figures }: Figures, { worthwhile }: ManyAsked, basis: VerdictBasis): AgainstUsual {
+  const { change, changeRange } = figures;
+  const range = why ?? (isKnown(change) ? rangeVerdict(changeRange.low, changeRange.high, worthwhile.size) : change);
+  return { ...figures, rangeVerdict: typeof range === "string" ? range : null, verdict: cappedVerdict(range, basis) };
+}
+
+/** Separate plants count by themselves; in beds, the beds that hold both; two treatments in beds are pairs. */
+function basisOf({ plants, beds }: ManyGroups, usable: readonly number[], duo: Duo): VerdictBasis {
+  const of = (place: number) => plants.filter(({ treatment }) => treatment === usable[place]);
+  const [before, after] = [of(duo.usual), of(duo.tried)];
+  if (beds === null) return { usual: before.length, tried: after.length };
+  const shared = beds.filter((_, at) => [before, after].every((group) => group.some(({ bed }) => bed === at))).length;
+  return usable.length === 2 ? { pairs: shared } : { usual: shared, tried: shared };
+}

@@ -1,0 +1,89 @@
+import type { Caution, Loss } from "../nouns/caution";
+import type { ManyTreatments } from "../nouns/findings/manyTreatments";
+import { isKnown } from "../nouns/known";
+import type { Place } from "../nouns/place";
+import { isProblem, type Problem } from "../nouns/problem";
+import { fewPlants } from "./fewPlants";
+import { littleUsual } from "./littleUsual";
+import type { ManyGroups } from "./manyGroups";
+import { oddPlaces } from "./oddPlaces";
+import { readingCautions } from "./readingCautions";
+
+type Found = Omit<ManyTreatments, "cautions">;
+/** Asks the same question of other plants. */
+type Refit = (groups: ManyGroups) => ManyTreatments | Problem;
+const ENOUGH = 4;
+const STRONG_LOSS = 0.2;
+
+/** What to look out for in a comparison of several treatments (METHODS 9.2). */
+export function manyCautions(found: Found, groups: ManyGroups, refit: Refit): readonly Caution[] {
+  const odd = found.treatments.flatMap(({ plants }) => oddPlaces(plants));
+  const decides = onePlant(found, groups, refit);
+  const alike = !isKnown(found.pAllTogether) && found.pAllTogether.absent === "all-equal";
+  return [
+    ...fewOnes(found),
+    ...littleUsual(found.treatments.find(({ isUsual }) => isUsual)?.plants.map(({ value }) => value) ?? [], null),
+    ...(decides === null ? [] : [{ caution: "C21", place: decides } as const]),
+    ...(alike ? [{ caution: "C17" } as const] : []),
+    ...lostOnes(found),
+    ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
+    ...(found.treatments.some(isWide) ? [{ caution: "C30" } as const] : []),
+    ...readingCautions([groups.sample]),
+    { caution: "C12" },
+  ];
+}
+
+/** C01 for the treatment with the fewest plants beside the usual, or the two with the fewest. */
+function fewOnes({ treatments, nothingIn }: Found): readonly Caution[] {
+  if (nothingIn !== null) return [];
+  const fewest = treatments
+    .map(({ plants }) => plants.length)
+    .filter((plants) => plants > 0)
+    .sort((a, b) => a - b);
+  const [few = 0, next = 0] = fewest;
+  const usual = treatments.find(({ isUsual }) => isUsual)?.plants.length ?? next;
+  return few < ENOUGH ? [fewPlants(usual, few === usual ? next : few)] : [];
+}
+
+function lostOnes({ treatments, lostPlants }: Found): readonly Caution[] {
+  const losses = treatments
+    .filter(({ lost }) => lost.length > 0)
+    .map(({ name, isUsual, lost, plants, notRecorded }): Loss => {
+      const counted = lostPlants === "count as zero" ? plants.length - lost.length : plants.length;
+      const setOut = counted + lost.length + notRecorded.length;
+      return { name, role: isUsual ? "usual" : "new", lost: lost.length, setOut };
+    });
+  if (losses.length === 0) return [];
+  const none = { absent: "no-usable-plants" } as const;
+  const strong = losses.some(({ lost, setOut }) => lost / setOut >= STRONG_LOSS);
+  const countedAsZero = lostPlants === "count as zero";
+  return [{ caution: "C03", losses, change: none, changeLostAsZero: none, strong, countedAsZero }, { caution: "C04" }];
+}
+
+/** A difference found with a range wider than 100 points (C30). */
+function isWide({ againstUsual }: Found["treatments"][number]): boolean {
+  if (againstUsual === null || !isDirected(againstUsual.rangeVerdict)) return false;
+  const { low, high } = againstUsual.changeRange;
+  return !isKnown(low) || !isKnown(high) || high - low > 1;
+}
+
+function isDirected(verdict: string | null): boolean {
+  return verdict !== null && /^(up|down)/.test(verdict);
+}
+
+/** The plant without which a treatment's verdict up or down is lost (C21): the first in sheet order. */
+function onePlant(found: Found, groups: ManyGroups, refit: Refit): Place | null {
+  const directed = found.treatments.filter(({ againstUsual }) => isDirected(againstUsual?.rangeVerdict ?? null));
+  if (directed.length === 0) return null;
+  const names = directed.map(({ name }) => name);
+  for (const [at, plant] of groups.plants.entries()) {
+    const rest = refit({ ...groups, plants: groups.plants.filter((_, other) => other !== at) });
+    if (isProblem(rest)) continue;
+    const lost = rest.treatments.some(
+      ({ name, againstUsual }) =>
+        names.includes(name) && againstUsual !== null && !isDirected(againstUsual.rangeVerdict),
+    );
+    if (lost) return plant.place;
+  }
+  return null;
+}

@@ -1,0 +1,56 @@
+import { expect, it } from "vitest";
+import { isProblem } from "../../src/nouns/problem";
+import { compareMany } from "../../src/questions/compareMany";
+import { toCellRange } from "../../src/ranges/toCellRange";
+
+const range = (argument: string, values: readonly unknown[]) =>
+  toCellRange(
+    argument,
+    values.map((value) => [value]),
+    { address: null, zerosVerified: true },
+  );
+
+function found(amounts: readonly unknown[], treatments: readonly unknown[], beds: readonly unknown[] | null = null) {
+  const given = { amounts: range("amounts", amounts), treatments: range("treatments", treatments) };
+  const answer = compareMany({
+    ...given,
+    beds: beds === null ? null : range("beds", beds),
+    usual: range("usual", ["usual"]),
+  });
+  if (isProblem(answer)) throw new Error(answer.problem);
+  return answer;
+}
+
+const usual = Array<string>(6).fill("usual");
+const tried = Array<string>(6).fill("new");
+
+it("rows without a treatment are left out and told", () => {
+  const { leftOut, treatments } = found([1, 2, 3, 4, 9], ["usual", "usual", "new", "new", null]);
+  expect(leftOut).toMatchObject([{ row: 5 }]);
+  expect(treatments.map(({ plants }) => plants.length)).toEqual([2, 2]);
+});
+
+it("a bed with one treatment is idle", () => {
+  const labels = ["usual", "new", "usual", "new", "usual", "new", "usual"];
+  expect(found([1, 2, 2, 4, 3, 5, 4], labels, [1, 1, 2, 2, 3, 3, 4]).idleBeds).toEqual(["4"]);
+});
+
+it("two treatments in four beds lean at most: the rule for pairs", () => {
+  const amounts = [10, 20, 11, 22, 12, 21, 10, 21];
+  const labels = ["usual", "new", "usual", "new", "usual", "new", "usual", "new"];
+  const [first] = found(amounts, labels, [1, 1, 2, 2, 3, 3, 4, 4]).treatments;
+  expect(first?.againstUsual?.rangeVerdict).toBe("up-enough");
+  expect(first?.againstUsual?.verdict).toBe("leaning-up");
+});
+
+it("the plant without which a verdict is lost is named (C21), and lost plants raise C03 and C04", () => {
+  const { cautions } = found([10, 11, 12, 10, 11, 12, 13, 13, 14, 13, 14, "lost"], [...usual, ...tried]);
+  const codes = cautions().map(({ caution }) => caution);
+  expect(codes).toContain("C03");
+  expect(codes.at(-1)).toBe("C12");
+});
+
+it("nothing rests on one plant where the gap is wide", () => {
+  const { cautions } = found([10, 11, 12, 10, 11, 12, 20, 21, 22, 20, 21, 22], [...usual, ...tried]);
+  expect(cautions().map(({ caution }) => caution)).not.toContain("C21");
+});
