@@ -53,11 +53,11 @@ it("tells of an edit and of its undo", async () => {
   const notices = () => page.evaluate(() => fairbedPractice.notices());
   const before = await notices();
   await type(page, "7");
+  await expect.poll(notices).toBeGreaterThan(before);
   const after = await notices();
-  expect(after).toBeGreaterThan(before);
   await page.keyboard.press("Control+z");
   await expect.poll(() => value(page, own, "G20")).toBe(null);
-  expect(await notices()).toBeGreaterThan(after);
+  await expect.poll(notices).toBeGreaterThan(after);
 });
 
 it.each([
