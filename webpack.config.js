@@ -138,7 +138,7 @@ function shared(name) {
       ],
     },
     optimization: {
-      minimizer: [new MinimizerPlugin({ extractComments: false })],
+      minimizer: [new MinimizerPlugin({ extractComments: false, minimizerOptions: { compress: { passes: 3 } } })],
     },
     performance: { hints: false },
     stats: "errors-warnings",

@@ -23,7 +23,9 @@ export function additiveModel(plants: readonly PlantInModel[]): TreatmentModel |
   );
   if (whole.rank < treatments + beds - 1) return null;
 
-  const total = values.reduce((sum, value) => sum + value ** 2, 0);
+  // the centre is rounded, so the values have an average of their own
+  const common = mean(values);
+  const total = values.reduce((sum, value) => sum + (value - common) ** 2, 0);
   const residual = { sumOfSquares: whole.residualSumOfSquares, df: plants.length - whole.rank };
   const afterBeds = leastSquares(
     plants.map((plant) => [1, ...bedMarks(plant, beds)]),

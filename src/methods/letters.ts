@@ -3,7 +3,7 @@ export type Differing = readonly [one: number, other: number];
 
 /**
  * Letters for treatments in the order of their averages, highest first: two share a letter exactly when they are not
- * shown to differ. The highest has an a.
+ * shown to differ. The highest has an a; a letter whose sharing others show already is not given.
  *
  * @param count how many treatments
  *
@@ -17,7 +17,7 @@ export function letters(count: number, differing: readonly Differing[]): readonl
     );
     groups = absorbed(split);
   }
-  const ordered = groups.toSorted((left, right) => compare(left, right));
+  const ordered = needed(groups.toSorted((left, right) => compare(left, right)));
   return Array.from({ length: count }, (_, at) =>
     ordered.map((group, letter) => (group.includes(at) ? letterOf(letter) : "")).join(""),
   );
@@ -39,6 +39,15 @@ function absorbed(groups: readonly (readonly number[])[]): readonly (readonly nu
 
 function holds(outer: readonly number[], inner: readonly number[]): boolean {
   return inner.every((treatment) => outer.includes(treatment));
+}
+
+/** Drops groups, the last first, whose every pair (and every treatment) other groups hold too: no letter is wasted. */
+function needed(groups: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return groups.reduceRight((kept, group) => {
+    const others = kept.filter((other) => other !== group);
+    const shared = (one: number, other: number) => others.some((held) => held.includes(one) && held.includes(other));
+    return group.every((one) => group.every((other) => shared(one, other))) ? others : kept;
+  }, groups);
 }
 
 /** By their first treatments, then the next. */

@@ -15,7 +15,9 @@ export function oneWayModel(groups: readonly (readonly number[])[]): TreatmentMo
   const parts = groups.map((group) => summary(group.map((value) => value - center)));
   const plants = parts.reduce((total, { n }) => total + n, 0);
   const within = parts.reduce((total, { n, variance }) => total + (n > 1 ? (n - 1) * variance : 0), 0);
-  const between = parts.reduce((total, { n, mean: gap }) => total + n * gap ** 2, 0);
+  // the centre is rounded, so the gaps have a common average of their own
+  const common = parts.reduce((total, { n, mean: gap }) => total + n * gap, 0) / plants;
+  const between = parts.reduce((total, { n, mean: gap }) => total + n * (gap - common) ** 2, 0);
   const df = plants - groups.length;
   return {
     means: parts.map(({ mean: gap }) => center + gap),

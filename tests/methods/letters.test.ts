@@ -64,3 +64,84 @@ it("no letter could be left out: each is some pair's only one, or some treatment
     { numRuns: 1000 },
   );
 });
+
+/** All pairs among so many treatments. */
+function pairsOf(count: number): readonly Differing[] {
+  return Array.from({ length: count }, (_, one) =>
+    Array.from({ length: count - one - 1 }, (_unused, further): Differing => [one, one + 1 + further]),
+  ).flat();
+}
+
+/** Every choice of pairs among so many treatments that may be shown to differ. */
+function* everyTrial(count: number): Generator<readonly Differing[]> {
+  const pairs = pairsOf(count);
+  for (let choice = 0; choice < 2 ** pairs.length; choice += 1)
+    yield pairs.filter((_, at) => Math.floor(choice / 2 ** at) % 2 === 1);
+}
+
+it.each([2, 3, 4, 5, 6])(
+  "of %d treatments, whatever differs, exactly the others share a letter; a is the highest",
+  (count) => {
+    const pairs = pairsOf(count);
+    for (const differing of everyTrial(count)) {
+      const given = letters(count, differing);
+      const apart = pairs.filter(
+        ([one, other]) => ![...(given[one] ?? "")].some((mark) => given[other]?.includes(mark)),
+      );
+      const agreed =
+        String(apart) === String(differing) && given[0]?.startsWith("a") && given.every((text) => text !== "");
+      if (!agreed) expect.fail(`${differing.join(" and ")} differ, but the letters are ${given.join(", ")}`);
+    }
+  },
+);
+
+/** Sets of treatments as the bits of a number. */
+type Bits = number;
+
+/** The fewest letters that do, found by trying: each pair not shown to differ, and each treatment, needs one that holds it. */
+function fewestLetters(count: number, differing: readonly Differing[]): number {
+  const apart = differing.map(([one, other]) => 2 ** one + 2 ** other);
+  const allowed = Array.from({ length: 2 ** count - 1 }, (_, at): Bits => at + 1).filter((set) =>
+    apart.every((pair) => (set & pair) !== pair),
+  );
+  const largest = allowed.filter((set) => !allowed.some((other) => other !== set && (other & set) === set));
+  const singles = Array.from({ length: count }, (_, at): Bits => 2 ** at);
+  const pairs = pairsOf(count).map(([one, other]): Bits => 2 ** one + 2 ** other);
+  const wanted = [...singles, ...pairs.filter((pair) => !apart.includes(pair))];
+  const cover = (left: readonly Bits[], letter: number): number => {
+    const [first] = left;
+    if (first === undefined) return letter;
+    const holders = largest.filter((set) => (set & first) === first);
+    return Math.min(
+      ...holders.map((set) =>
+        cover(
+          left.filter((need) => (need & set) !== need),
+          letter + 1,
+        ),
+      ),
+    );
+  };
+  return cover(wanted.toReversed(), 0);
+}
+
+it.each([2, 3, 4, 5, 6])("of %d treatments, whatever differs, no fewer letters would do", (count) => {
+  for (const differing of everyTrial(count)) {
+    const used = new Set(letters(count, differing).join("")).size;
+    const fewest = fewestLetters(count, differing);
+    if (used !== fewest) expect.fail(`${differing.join(" and ")} differ: ${used} letters, but ${fewest} would do`);
+  }
+});
+
+it("three pairs that differ, each with all others in common: four letters where all common groups would be eight", () => {
+  const given = letters(6, [
+    [0, 5],
+    [1, 4],
+    [2, 3],
+  ]);
+  expect(new Set(given.join("")).size).toBe(4);
+});
+
+it("twenty treatments in a row, neighbours not shown to differ: nineteen letters", () => {
+  const differing = pairsOf(20).filter(([one, other]) => other - one > 1);
+  expect(new Set(letters(20, differing).join("")).size).toBe(19);
+});

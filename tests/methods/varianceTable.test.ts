@@ -1,7 +1,89 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import type { SquaresOf, TreatmentModel } from "../../src/methods/treatmentModel";
 import { leastSignificantDifference, treatmentF } from "../../src/methods/varianceTable";
 import { near } from "../near";
+import reference from "../reference/manyBeds.json";
 import { manyCases, modelOf } from "./manyCases";
+import { plantsModel } from "./manyRows";
+import { printed } from "./printed";
+
+const whole = (name: string) => reference.cases.find((known) => known.name === name) ?? expect.fail(`no case ${name}`);
+
+describe("F and p of beds and of treatments agree with R's anova(), beds first", () => {
+  it.each(reference.cases)("$name", (known) => {
+    const model = plantsModel(known);
+    const { beds, treatments, residual } = model.squares;
+    const sources = [beds ?? expect.fail("no beds"), treatments];
+    for (const [at, source] of sources.entries()) {
+      const { f, p } = treatmentF(model, source);
+      near(`F ${at}`, f, known.f[at] ?? Number.NaN);
+      near(`p ${at}`, p, known.p[at] ?? Number.NaN, { relative: 1e-9 });
+    }
+    for (const [at, source] of [...sources, residual].entries())
+      near(`sum of squares ${at}`, source.sumOfSquares, known.ss[at] ?? Number.NaN);
+  });
+});
+
+it("Gomez & Gomez (1984), p. 26, print F 2.17 for treatments, CV 6.7 %; R has F 5.86 for beds, LSD 501", () => {
+  const rice = whole("rice");
+  const model = plantsModel(rice);
+  const average = rice.value.reduce((sum, value) => sum + value, 0) / rice.value.length;
+  printed("treatments", treatmentF(model, model.squares.treatments).f, "2.17");
+  printed("p", treatmentF(model, model.squares.treatments).p, "0.1128");
+  printed("beds", treatmentF(model, model.squares.beds ?? expect.fail()).f, "5.86");
+  printed("MSE", model.meanSquare, "110558");
+  printed("CV", (100 * Math.sqrt(model.meanSquare)) / average, "6.7");
+  printed("LSD", leastSignificantDifference(model) ?? Number.NaN, "501");
+});
+
+it("Gomez & Gomez (1984), p. 300, larvae as log(x + 1): F 3.651 for beds, 5.6995 for treatments", () => {
+  const model = plantsModel(whole("larvae, logarithms"));
+  const [beds, treatments] = [model.squares.beds ?? expect.fail(), model.squares.treatments].map((source) =>
+    treatmentF(model, source),
+  );
+  printed("beds", beds?.f ?? 0, "3.651");
+  printed("beds, p", beds?.p ?? 0, "0.02672");
+  printed("treatments", treatments?.f ?? 0, "5.6995");
+  printed("treatments, p", treatments?.p ?? 0, "0.000409");
+});
+
+/** A model of which only the sums of squares are known. */
+function fromSquares(residual: SquaresOf, treatments: SquaresOf, counts: readonly number[] = []): TreatmentModel {
+  const meanSquare = residual.sumOfSquares / residual.df;
+  const squares = { beds: null, treatments, residual };
+  return { means: [], counts, unscaledCovariance: [], meanSquare, df: residual.df, squares, bedShare: 0 };
+}
+
+it("Hildebrand & Poey (1985), maize: treatments 4.27, error .89, 3 df each give F 4.80, R p .115", () => {
+  const treatments = { sumOfSquares: 4.27, df: 3 };
+  const { f, p } = treatmentF(fromSquares({ sumOfSquares: 0.89, df: 3 }, treatments), treatments);
+  printed("F", f, "4.80");
+  printed("p", p, "0.115");
+});
+
+it("potatoes, six a treatment: mean squares 49636 and 3640 give F 13.6, p < .001 and, by R, LSD 71.1", () => {
+  const treatments = { sumOfSquares: 49636 * 5, df: 5 };
+  const model = fromSquares({ sumOfSquares: 3640 * 30, df: 30 }, treatments, [6, 6, 6, 6, 6, 6]);
+  const { f, p } = treatmentF(model, treatments);
+  near("F", f, 13.63, { absolute: 0.0101 });
+  expect(p).toBeLessThan(0.001);
+  printed("LSD", leastSignificantDifference(model) ?? 0, "71.1");
+});
+
+describe("the least significant difference agrees with R where numbers are equal, and is not given elsewhere", () => {
+  it.each(reference.cases)("$name", (known) => {
+    const found = leastSignificantDifference(plantsModel(known));
+    if (known.lsd === null || found === null) expect(found).toBe(known.lsd);
+    else near("LSD", found, known.lsd);
+  });
+});
+
+it("without residual degrees of freedom there is neither F nor LSD", () => {
+  const treatments = { sumOfSquares: 2, df: 1 };
+  const model = { ...fromSquares({ sumOfSquares: 0, df: 0 }, treatments, [1, 1]), meanSquare: Number.NaN };
+  expect(treatmentF(model, treatments)).toEqual({ f: Number.NaN, p: Number.NaN });
+  expect(leastSignificantDifference(model)).toBeNull();
+});
 
 it("the rice trial of Gomez & Gomez (1984), p. 26: LSD 501.14, treatments F 2.168, beds F 5.862 (R)", () => {
   const model = modelOf(manyCases.find(({ name }) => name === "Gomez rice in beds") ?? expect.fail("no case"));
