@@ -38,7 +38,10 @@ export function meanComparison(gap: Gap, confidence: number): MeanComparison {
   return { difference, low, high, standardError, t, df, pValue: twoSidedTail(t, df) };
 }
 
-/** Whether a standard error is no more than rounding noise beside the averages it comes from: R's rule in t.test(). */
+/**
+ * Whether a standard error is no more than rounding noise beside the averages it comes from. R's t.test() asks for less
+ * than this bound; here the bound itself counts too, so that plants that all bore nothing are found equal.
+ */
 export function isRoundOff(standardError: number, ...means: readonly number[]): boolean {
   return standardError <= 10 * Number.EPSILON * Math.max(...means.map(Math.abs));
 }

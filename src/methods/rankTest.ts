@@ -4,7 +4,7 @@ import * as normal from "../numerics/normal";
 export interface RankTest {
   /** Wilcoxon's W or V as R names it. */
   readonly statistic: number;
-  /** Two-sided, in (0, 1]: twice the smaller tail, at most 1. */
+  /** Two-sided, in [0, 1]: twice the smaller tail, at most 1. Far out, the normal approximation rounds to 0. */
   readonly pValue: number;
   /** True when all arrangements of the ranks were counted, false for the normal approximation. */
   readonly exact: boolean;

@@ -2,18 +2,27 @@ import { describe, expect, it } from "vitest";
 import { changeOf, compareMeans } from "../../src/methods/compareMeans";
 import { near } from "../near";
 import reference from "../reference/onePiece.json";
+import ranges from "../reference/percentRange.json";
+import { figure } from "./found";
 
 const { usual, tried } = reference.cases;
 
-describe("compareMeans takes each layout to its own test (p by R's t.test())", () => {
+describe("compareMeans takes each layout to its own test and its own range of the change (R)", () => {
+  const { welchP, welchG, studentP, pooledG, pairedP, pairedG } = reference.cases;
   it.each([
-    ["separate", reference.cases.welchP],
-    ["equal unevenness", reference.cases.studentP],
-    ["pairs", reference.cases.pairedP],
-  ] as const)("%s", (layout, p) => {
-    const { pValue, changeRange } = compareMeans(usual, tried, { layout, confidence: 0.95 });
-    near("p", Number(pValue), p);
-    expect(Number(changeRange.low) > 0).toBe(p < 0.05);
+    ["separate", "separate", welchP, welchG],
+    ["equal unevenness", "pooled", studentP, pooledG],
+    ["pairs", "paired", pairedP, pairedG],
+  ] as const)("%s", (layout, method, p, reach) => {
+    const { pValue, changeRange, g } = compareMeans(usual, tried, { layout, confidence: 0.95 });
+    near("p", figure(pValue), p);
+    near("g", g ?? Number.NaN, reach);
+    // R's PlantGrowth, as in onePiece.R; a limit is a root less 1
+    const range = ranges.cases.find(
+      (known) => known.trial === "plantGrowth2" && known.method === method && known.confidence === 0.95,
+    );
+    near("low", 1 + figure(changeRange.low), 1 + Number(range?.low), { relative: 1e-11 });
+    near("high", 1 + figure(changeRange.high), 1 + Number(range?.high), { relative: 1e-11 });
   });
 });
 
