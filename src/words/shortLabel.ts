@@ -1,11 +1,18 @@
 const mostCharacters = 40;
-const mostWords = 6;
+
+/** As many words of a label as a sentence usually has room for. */
+export const usualWords = 6;
 
 /**
  * A label from the sheet as it goes into a sentence: on one line, and cut with "…" after 40 characters or six words,
  * so that a sentence stays short. Whatever else it holds stays as typed: it is plain text and never markup.
  */
 export function shortLabel(label: string): string {
+  return shorterLabel(label, usualWords);
+}
+
+/** The same after fewer words, for a sentence that would be too long with six. */
+export function shorterLabel(label: string, mostWords: number): string {
   const words = label.split(/\s+/).filter((word) => word !== "");
   const whole = words.join(" ");
   const few = words.slice(0, mostWords).join(" ");

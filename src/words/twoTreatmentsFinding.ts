@@ -3,9 +3,9 @@ import { isKnown } from "../nouns/known";
 import { amountText } from "./amount";
 import { gave } from "./gave";
 import { moreOrLess } from "./moreOrLess";
-import { namesOf } from "./names";
 import { sentences } from "./sentences";
 import { verdictSentence } from "./verdictSentence";
+import { withNames } from "./withNames";
 
 /** COMPARETWO's finding: both averages, the change, and what the range says of it (METHODS 6.1 and 9.1). */
 export function twoTreatmentsFinding(found: TwoTreatments): string {
@@ -15,15 +15,14 @@ export function twoTreatmentsFinding(found: TwoTreatments): string {
 function averagesSentence(found: TwoTreatments): string {
   const { usual, tried, unit } = found;
   if (!isKnown(usual.mean) || !isKnown(tried.mean)) return "No answer.";
-  const averages = gave({
-    names: namesOf(usual.name, tried.name),
+  const averages = {
     unit,
     usualMean: usual.mean,
     triedMean: tried.mean,
     usualPlants: usual.plants.length,
     triedPlants: tried.plants.length,
-  });
-  return `${averages}, so ${gap(found)}.`;
+  };
+  return withNames(usual.name, tried.name, (names) => `${gave({ ...averages, names })}, so ${gap(found)}.`);
 }
 
 /** The change as a percent, or as an amount where there is no percent. */

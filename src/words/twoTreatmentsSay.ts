@@ -12,6 +12,7 @@ import { sentenceStart } from "./sentenceStart";
 import { sentences } from "./sentences";
 import { timesText } from "./times";
 import { whyNoAnswer } from "./whyNoAnswer";
+import { withNames } from "./withNames";
 
 /** "You can say": one line to repeat in public, for every verdict (METHODS 6.4). */
 export function twoTreatmentsSay(found: TwoTreatments): string {
@@ -49,11 +50,14 @@ export function twoTreatmentsSay(found: TwoTreatments): string {
 }
 
 function enough(found: TwoTreatments): string {
-  const { usual, tried } = namesOf(found.usual.name, found.tried.name);
   const change = isKnown(found.change) ? (moreOrLess(found.change) ?? "") : "";
   const [times = "", ...extra] = change.split(/(?= \()/);
   const size = `${plantsOfBoth(found)}${inPairs(found)}`;
-  const first = `Here, ${tried} gave ${times} per plant${extra.join("")} than ${usual} (${size}).`;
+  const first = withNames(
+    found.usual.name,
+    found.tried.name,
+    ({ usual, tried }) => `Here, ${tried} gave ${times} per plant${extra.join("")} than ${usual} (${size}).`,
+  );
   return sentences(first, trueSize(found));
 }
 
@@ -91,16 +95,16 @@ function notSettled({ usual, tried, change, verdict, worthwhile }: TwoTreatments
 
 function few(found: TwoTreatments): string {
   const { usual, tried, unit, change } = found;
-  const names = namesOf(usual.name, tried.name);
   if (!isKnown(usual.mean) || !isKnown(tried.mean)) return `${groupSize(found)} cannot settle it.`;
-  const totals = {
-    tried: amountText(tried.mean * tried.plants.length, unit),
-    usual: amountText(usual.mean * usual.plants.length, unit),
-  };
-  const fromTried = `${totals.tried} from ${counted(tried.plants.length, "plant")} of ${names.tried}`;
-  const fromUsual = `${totals.usual} from ${usual.plants.length} of ${names.usual}`;
+  const fromTried = `${amountText(tried.mean * tried.plants.length, unit)} from ${counted(tried.plants.length, "plant")}`;
+  const fromUsual = `${amountText(usual.mean * usual.plants.length, unit)} from ${usual.plants.length}`;
+  const got = withNames(
+    usual.name,
+    tried.name,
+    (names) => `We got ${fromTried} of ${names.tried} and ${fromUsual} of ${names.usual}.`,
+  );
   const perPlant = isKnown(change) ? `Per plant that is ${timesOrLess(change)}, but` : "But";
-  return `We got ${fromTried} and ${fromUsual}. ${perPlant} ${groupSize(found)} cannot settle it.`;
+  return `${got} ${perPlant} ${groupSize(found)} cannot settle it.`;
 }
 
 function timesOrLess(change: number): string {

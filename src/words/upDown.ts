@@ -8,13 +8,14 @@ import { gave } from "./gave";
 import { moreOrLess } from "./moreOrLess";
 import { namesOf } from "./names";
 import { percentText, shownPercent, signedPercent } from "./percent";
+import { sentences } from "./sentences";
 import { percentOfUsual, timesText, worthTimes } from "./times";
+import { withNames } from "./withNames";
 
 /** UPDOWN's finding as a cell tells it (METHODS 9.1). */
 export function tellUpDown(found: UpDown): Told {
   return {
-    finding: () =>
-      found.single ? timesSentence(found) : `${gave({ ...found, names: namesIn(found) })}. ${timesSentence(found)}`,
+    finding: () => (found.single ? timesSentence(found) : sentences(gaveSentence(found), timesSentence(found))),
     say: () => say(found),
   };
 }
@@ -23,6 +24,10 @@ export function tellUpDown(found: UpDown): Told {
 export function shortChange({ change }: UpDown): string {
   if (!isKnown(change)) return absenceText(change);
   return shownPercent(change).points === 0 ? "0 %" : `${signedPercent(change)} (${timesText(change)} times)`;
+}
+
+function gaveSentence(found: UpDown): string {
+  return withNames(found.names.usual, found.names.tried, (names) => `${gave({ ...found, names })}.`);
 }
 
 /** "72 is 3 times 24: up 200 %, not 300 %." */
@@ -43,15 +48,18 @@ function figures({ single }: Pick<UpDown, "single">): number {
 }
 
 function say(found: UpDown): string {
-  const { usual, tried } = namesIn(found);
   const { unit, single, triedPlants, usualPlants } = found;
   const [triedMean, usualMean] = [found.triedMean, found.usualMean].map((mean) =>
     amountText(mean, unit, figures(found)),
   );
   const each = single ? "" : " a plant";
   const plants = single ? "" : ` (${counted(triedPlants, "plant")} and ${usualPlants})`;
-  const both = `${triedMean}${each} from ${tried} and ${usualMean} from ${usual}${plants}`;
-  return isKnown(found.change) ? `We got ${both}: ${moreOrLess(found.change) ?? "level"}.` : `We got ${both}.`;
+  const change = isKnown(found.change) ? `: ${moreOrLess(found.change) ?? "level"}` : "";
+  return withNames(
+    found.names.usual,
+    found.names.tried,
+    ({ usual, tried }) => `We got ${triedMean}${each} from ${tried} and ${usualMean} from ${usual}${plants}${change}.`,
+  );
 }
 
 export function namesIn({ names }: UpDown): { readonly usual: string; readonly tried: string } {

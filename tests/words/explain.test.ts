@@ -5,8 +5,9 @@ import { wordCount } from "../../src/words/wordCount";
 import { asText } from "./asText";
 import { typicalComparisons } from "./typicalComparisons";
 import { typicalFindings } from "./typicalFindings";
+import { typicalMany } from "./typicalMany";
 
-const all = { ...typicalComparisons, ...typicalFindings };
+const all = { ...typicalComparisons, ...typicalFindings, ...typicalMany };
 
 describe.each(Object.entries(all))("%s", (title, found) => {
   test("explain gives the approved parts, and cellWords the approved words", async () => {
