@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import { dropDowns } from "./dropDowns.js";
 
 /**
  * A webpack plugin that writes functions.json, Excel's list of our worksheet functions, from the doc comments
@@ -44,14 +45,35 @@ export async function functionsJson(folder) {
 }
 
 /**
- * @typedef {{ id: string, parameters: { name: string }[] }} FunctionEntry
+ * @typedef {{ name: string, type: string, customEnumId?: string }} Parameter
+ * @typedef {{ id: string, parameters: Parameter[] }} FunctionEntry
  * @param {{ functions: FunctionEntry[] }} metadata
  */
 function finished(metadata) {
-  for (const { parameters } of metadata.functions) {
-    for (const parameter of parameters) parameter.name = parameter.name.replace(/_$/, "");
+  const { functions } = metadata;
+  for (const parameter of functions.flatMap(({ parameters }) => parameters)) {
+    parameter.name = parameter.name.replace(/_$/, "");
   }
-  metadata.functions.sort((one, other) => (one.id < other.id ? -1 : 1));
-  // Without this line Excel answers for us as soon as one cell of a range holds an error.
-  return { ...metadata, allowErrorForDataTypeAny: true };
+  functions.sort((one, other) => (one.id < other.id ? -1 : 1));
+  const enums = functions.flatMap(({ id, parameters }) => parameters.flatMap((parameter) => offered(id, parameter)));
+  // Without the last line Excel answers for us as soon as one cell of a range holds an error.
+  return { ...metadata, enums, allowErrorForDataTypeAny: true };
+}
+
+/**
+ * Lets Excel offer an argument's words (CustomFunctionsRuntime 1.5); an older Excel overlooks it. Written here, not as
+ * enums beside the functions: a member's name would have to be an identifier, and ours hold spaces.
+ *
+ * Source: https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-json
+ *
+ * @param {string} id
+ * @param {Parameter} parameter
+ */
+function offered(id, parameter) {
+  const words = dropDowns[id]?.[parameter.name];
+  if (words === undefined) return [];
+  const customEnumId = `${id}_${parameter.name}`;
+  Object.assign(parameter, { type: "string", customEnumId });
+  const values = words.map((word) => ({ name: word, stringValue: word, tooltip: "" }));
+  return [{ id: customEnumId, type: "string", values }];
 }

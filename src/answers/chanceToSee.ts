@@ -19,6 +19,7 @@ export const chanceToSeeFunction: WorksheetFunction<ChanceToSee> = {
   ask: chanceToSee,
   shown: (found) => ({
     answer: () => found.chanceToSee,
+    answerFormat: "percent",
     lines: [
       line("Chance to see it", "percent", () => found.chanceToSee),
       line("Chance it is enough to matter", "percent", () => found.chanceEnough),

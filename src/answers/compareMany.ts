@@ -1,6 +1,6 @@
 import type { Columns } from "../cells/showable";
 import type { ManyTreatments, TreatmentFound } from "../nouns/findings/manyTreatments";
-import type { Line, Output } from "../nouns/line";
+import type { Line, LineFormat, Output } from "../nouns/line";
 import { compareMany } from "../questions/compareMany";
 import { cautionTexts } from "../words/cautionTexts";
 import { manyHeadline } from "../words/manyHeadline";
@@ -11,20 +11,22 @@ import { anovaTable, differenceTable, lettersTable, pairTable } from "./compareM
 import { figure, line } from "./figure";
 import type { WorksheetFunction } from "./worksheetFunction";
 
-const HEADER = [
-  "Treatment",
-  "Change",
-  "Range",
-  "Verdict",
-  "Plants",
-  "Lost",
-  "Average",
-  "Average, beds removed",
-  "Change low",
-  "Change high",
-  "p value",
-  "Letters",
+const COLUMNS: readonly (readonly [label: string, format: LineFormat])[] = [
+  ["Treatment", "text"],
+  ["Change", "percent"],
+  ["Range", "text"],
+  ["Verdict", "text"],
+  ["Plants", "count"],
+  ["Lost", "count"],
+  ["Average", "amount"],
+  ["Average, beds removed", "amount"],
+  ["Change low", "percent"],
+  ["Change high", "percent"],
+  ["p value", "decimal"],
+  ["Letters", "text"],
 ];
+const HEADER = COLUMNS.map(([label]) => label);
+const FORMATS = COLUMNS.map(([, format]) => format);
 
 /** COMPAREMANY: several treatments against the usual, or against each other. */
 export const compareManyFunction: WorksheetFunction<ManyTreatments> = {
@@ -60,7 +62,7 @@ export const compareManyFunction: WorksheetFunction<ManyTreatments> = {
 
 function columns(found: ManyTreatments): Columns {
   const rows = found.treatments.map((treatment) => row(treatment));
-  return { header: HEADER, rows, main: HEADER.indexOf("Verdict") };
+  return { header: HEADER, rows, main: HEADER.indexOf("Verdict"), formats: FORMATS };
 }
 
 function row(treatment: TreatmentFound): readonly Output[] {

@@ -1,3 +1,4 @@
+import type { Formats } from "../nouns/block";
 import type { CellRange } from "../nouns/cellRange";
 import type { Finding } from "../nouns/finding";
 import type { Line, Outputs } from "../nouns/line";
@@ -20,6 +21,8 @@ export interface Answer {
   table(): Outputs;
   /** What the cell shows for the call as made. */
   cell(): Outputs;
+  /** How each of those cells is best shown. */
+  formats(): Formats;
 }
 
 /** One parameter of a worksheet function, in order. */

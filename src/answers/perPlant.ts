@@ -19,6 +19,7 @@ export const perPlantFunction: WorksheetFunction<PerPlant> = {
   ask: perPlant,
   shown: (found, given) => ({
     answer: () => figure(found.perPlant),
+    answerFormat: "amount",
     lines: [
       line("Per plant", "amount", () => found.perPlant),
       line("Plants set out", "count", () => found.setOut),

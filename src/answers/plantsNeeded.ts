@@ -20,6 +20,7 @@ export const plantsNeededFunction: WorksheetFunction<PlantsNeeded> = {
   ask: plantsNeeded,
   shown: (found) => ({
     answer: () => figure(found.setOut),
+    answerFormat: "count",
     lines: [
       line("Set out per treatment", "count", () => found.setOut),
       line("Needed after losses", "count", () => found.needed),

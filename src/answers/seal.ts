@@ -47,8 +47,9 @@ function reply<Found extends Finding>(
     id: fn.id,
     finding: found,
     lines: [...showable.own, ...showable.lines],
-    table: () => wholeTable(showable),
-    cell: () => cell,
+    table: () => wholeTable(showable).outputs,
+    cell: () => cell.outputs,
+    formats: () => cell.formats,
   };
 }
 

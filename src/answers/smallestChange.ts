@@ -19,6 +19,7 @@ export const smallestChangeFunction: WorksheetFunction<SmallestChange> = {
   ask: smallestChange,
   shown: (found) => ({
     answer: () => figure(found.change),
+    answerFormat: "percent",
     lines: [line("Smallest change", "percent", () => found.change)],
     columns: null,
     own: [],

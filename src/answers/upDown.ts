@@ -18,6 +18,7 @@ export const upDownFunction: WorksheetFunction<UpDown> = {
   ask: upDown,
   shown: (found) => ({
     answer: () => figure(found.change),
+    answerFormat: "percent",
     lines: [
       line("Change", "percent", () => found.change),
       line("Change low", "percent", () => found.changeRange.low),

@@ -5,7 +5,7 @@ import type { Given } from "../questions/given";
 import type { Parameter } from "./desk";
 
 /** What a worksheet function shows beside the words that all functions share. */
-export type Shown = Pick<Showable, "answer" | "lines" | "columns" | "own" | "tables" | "missing">;
+export type Shown = Pick<Showable, "answer" | "answerFormat" | "lines" | "columns" | "own" | "tables" | "missing">;
 
 /** One worksheet function: its parameters, the question it asks and what it shows. */
 export interface WorksheetFunction<Found extends Finding> {

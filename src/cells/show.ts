@@ -1,6 +1,6 @@
-import type { Output, Outputs } from "../nouns/line";
+import type { Block } from "../nouns/block";
 import type { Problem } from "../nouns/problem";
-import { safeOutput } from "./output";
+import { columnBlock, lineBlock, oneCell, oneColumn, plainBlock, stacked } from "./blocks";
 import type { Columns, Showable } from "./showable";
 
 /**
@@ -11,55 +11,62 @@ import type { Columns, Showable } from "./showable";
  * @returns one cell, one column, or the whole table; a Problem that lists what can be shown, or that says why the one
  *   number asked for is missing
  */
-export function show(showable: Showable, show: string | null): Outputs | Problem {
+export function show(showable: Showable, show: string | null): Block | Problem {
   const asked = fold(show ?? "answer");
   const { missing = null } = showable;
   if (missing?.shows.some((word) => fold(word) === asked)) return missing.problem;
   const shown =
     standing(showable, asked) ??
-    showable.tables?.[asked]?.() ??
+    ownTable(showable, asked) ??
     ownOrLabel(showable, asked) ??
     fromColumns(showable.columns?.(), asked);
-  return shown === null ? notShown(showable, show ?? "") : shown.map((row) => row.map(safeOutput));
+  return shown ?? notShown(showable, show ?? "");
 }
 
 /** The whole table as it spills. */
-export function wholeTable({ columns, lines }: Showable): Outputs {
+export function wholeTable({ columns, lines }: Showable): Block {
   const table = columns?.();
-  if (table === undefined) return lines.map((line) => [line.label, line.value()]);
-  const width = table.header.length;
-  const footer = lines.map((line) => [line.label, line.value(), ...Array<Output>(width - 2).fill("")]);
-  return [table.header, ...table.rows, ...footer];
+  if (table === undefined) return lineBlock(lines, 2);
+  return stacked(columnBlock(table), lineBlock(lines, table.header.length));
 }
 
-function standing(showable: Showable, asked: string): Outputs | null {
+function standing(showable: Showable, asked: string): Block | null {
   switch (asked) {
     case "answer":
-      return [[showable.answer()]];
+      return oneCell(showable.answer(), showable.answerFormat ?? "text");
     case "table":
       return wholeTable(showable);
     case "words":
-      return [[showable.words()]];
+      return oneCell(showable.words(), "text");
     case "say":
-      return [[showable.say()]];
+      return oneCell(showable.say(), "text");
     case "cautions":
-      return [[showable.cautions()]];
+      return oneCell(showable.cautions(), "text");
     default:
       return null;
   }
 }
 
-function ownOrLabel({ own, lines }: Showable, asked: string): Outputs | null {
-  const line = [...own, ...lines].find(({ label }) => fold(label) === asked);
-  return line === undefined ? null : [[line.value()]];
+function ownTable({ tables = {} }: Showable, asked: string): Block | null {
+  const table = tables[asked]?.();
+  return table === undefined ? null : plainBlock(table);
 }
 
-function fromColumns(columns: Columns | undefined, asked: string): Outputs | null {
+function ownOrLabel({ own, lines }: Showable, asked: string): Block | null {
+  const line = [...own, ...lines].find(({ label }) => fold(label) === asked);
+  return line === undefined ? null : oneCell(line.value(), line.format);
+}
+
+function fromColumns(columns: Columns | undefined, asked: string): Block | null {
   if (columns === undefined) return null;
-  const column = columns.header.findIndex((label) => fold(label) === asked);
-  if (column >= 0) return columns.rows.map((row) => [row[column] ?? ""]);
-  const row = columns.rows.find(([name]) => fold(String(name)) === asked);
-  return row === undefined ? null : [[row[columns.main] ?? ""]];
+  const { header, rows, main, formats } = columns;
+  const at = header.findIndex((label) => fold(label) === asked);
+  if (at >= 0) {
+    const cells = rows.map((row) => row[at] ?? "");
+    return oneColumn(cells, formats?.[at] ?? "text");
+  }
+  const row = rows.find(([name]) => fold(String(name)) === asked);
+  return row === undefined ? null : oneCell(row[main] ?? "", formats?.[main] ?? "text");
 }
 
 function notShown(showable: Showable, given: string): Problem {

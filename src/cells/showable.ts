@@ -1,4 +1,4 @@
-import type { Line, Output, Outputs } from "../nouns/line";
+import type { Line, LineFormat, Output, Outputs } from "../nouns/line";
 import type { Problem } from "../nouns/problem";
 
 /** A table by rows: a header, and one row a treatment or plant. */
@@ -8,6 +8,8 @@ export interface Columns {
   readonly rows: readonly (readonly Output[])[];
   /** Which column holds the value that a row's name stands for, from 0. */
   readonly main: number;
+  /** How the figures of each column are best shown; left out, as they come. */
+  readonly formats?: readonly LineFormat[];
 }
 
 /** A word that a grower may mistakenly type as *show* although it belongs to a later argument. */
@@ -28,6 +30,8 @@ export interface MissingNumber {
 /** Everything that one answered call can show in a cell, each part worked out when asked for. */
 export interface Showable {
   readonly answer: () => Output;
+  /** How the answer is best shown; left out, as it comes. */
+  readonly answerFormat?: LineFormat;
   /** The two-column table; with `columns`, the rows below them. */
   readonly lines: readonly Line[];
   readonly columns: (() => Columns) | null;

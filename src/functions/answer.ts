@@ -1,8 +1,10 @@
 import { isRefusal, type Refusal } from "../answers/desk";
 import { theDesk } from "../answers/theDesk";
 import { type Blankness, blanksToldApart, readBlanks } from "../host/blanks";
+import { formatsShown } from "../host/formats";
 import type { CellRange } from "../nouns/cellRange";
 import { toCellRange } from "../ranges/toCellRange";
+import { formatted } from "./formatted";
 import { holdsZero, noticeBlanks, type Raw, withBlanks } from "./zeros";
 
 /** What Excel hands over last with every call; either part may be missing. */
@@ -43,7 +45,8 @@ function reply(id: string, raws: readonly Raw[], sheet: Sheet): any[][] {
   const ranges = names.map(({ name }, at) => argument(name, raws[at], sheet));
   const given = theDesk.ask(id, ranges);
   if (isRefusal(given)) throw excelError(given);
-  return given.cell().map((row) => [...row]);
+  const outputs = given.cell();
+  return formatsShown() ? formatted({ outputs, formats: given.formats() }) : outputs.map((row) => [...row]);
 }
 
 function argument(name: string, raw: Raw | undefined, sheet: Sheet): CellRange | null {

@@ -2,8 +2,14 @@ import { describe, expect, it, vi } from "vitest";
 import { show, wholeTable } from "../../src/cells/show";
 import type { Showable } from "../../src/cells/showable";
 import type { Line, Output } from "../../src/nouns/line";
+import { isProblem } from "../../src/nouns/problem";
 
 const line = (label: string, value: Output): Line => ({ label, format: "text", value: () => value });
+
+function outputs(showable: Showable, asked: string | null) {
+  const shown = show(showable, asked);
+  return isProblem(shown) ? shown : shown.outputs;
+}
 
 const pairs: Showable = {
   answer: () => 44,
@@ -42,7 +48,7 @@ describe("order of reading", () => {
     ["short", [["our own"]]],
     [" change   LOW ", [[13]]],
   ])("%s", (asked, shown) => {
-    expect(show(pairs, asked)).toEqual(shown);
+    expect(outputs(pairs, asked)).toEqual(shown);
   });
 
   it.each([
@@ -52,19 +58,53 @@ describe("order of reading", () => {
     ["short", [["our own"]]],
     ["answer", [[44]]],
   ])("in a table by rows: %s", (asked, shown) => {
-    expect(show(rows, asked)).toEqual(shown);
+    expect(outputs(rows, asked)).toEqual(shown);
   });
 });
 
 describe("the whole table", () => {
   it("has two columns without a header, or a header and a footer filled up", () => {
-    expect(show(pairs, "table")).toEqual([
+    expect(outputs(pairs, "table")).toEqual([
       ["Change low", 13],
       ["Words", "a label"],
       ["short", "the label"],
     ]);
-    expect(wholeTable(rows)[0]).toEqual(["Treatment", "Plants", "Unevenness"]);
-    expect(wholeTable(rows).at(-1)).toEqual(["Method", "by hand", ""]);
+    expect(wholeTable(rows).outputs[0]).toEqual(["Treatment", "Plants", "Unevenness"]);
+    expect(wholeTable(rows).outputs.at(-1)).toEqual(["Method", "by hand", ""]);
+  });
+});
+
+describe("how each cell is best shown", () => {
+  const inPercent: Showable = {
+    ...pairs,
+    answerFormat: "percent",
+    lines: [{ label: "Change", format: "percent", value: () => 0.5 }],
+    tables: { pairs: () => [["a", 1]] },
+  };
+  const byColumn: Showable = {
+    ...inPercent,
+    columns: () => ({ header: ["Treatment", "Share"], rows: [["Straw", 0.5]], main: 1, formats: ["text", "percent"] }),
+  };
+
+  it.each([
+    [inPercent, null, [["percent"]]],
+    [inPercent, "words", [["text"]]],
+    [inPercent, "change", [["percent"]]],
+    [inPercent, "table", [["text", "percent"]]],
+    [inPercent, "pairs", [["text", "text"]]],
+    [byColumn, "share", [["percent"]]],
+    [byColumn, "straw", [["percent"]]],
+    [
+      byColumn,
+      "table",
+      [
+        ["text", "text"],
+        ["text", "percent"],
+        ["text", "percent"],
+      ],
+    ],
+  ])("%#: %s", (showable, asked, formats) => {
+    expect(show(showable, asked)).toMatchObject({ formats });
   });
 });
 
@@ -86,7 +126,7 @@ describe("what cannot be shown", () => {
     const problem = { problem: "all-lost", where: "B2:B9" } as const;
     const missing: Showable = { ...pairs, missing: { shows: ["answer", "Change low"], problem } };
     for (const asked of [null, "answer", "change low"]) expect(show(missing, asked)).toBe(problem);
-    expect(show(missing, "words")).toEqual([["some words"]]);
+    expect(outputs(missing, "words")).toEqual([["some words"]]);
     expect(show(missing, "table")).toEqual(show(pairs, "table"));
   });
 });
@@ -94,6 +134,6 @@ describe("what cannot be shown", () => {
 it("works out only what is asked for, and lets nothing but numbers and texts out", () => {
   const words = vi.fn(() => "some words");
   const never = { ...pairs, words, lines: [line("Change", Number.POSITIVE_INFINITY)] };
-  expect(show(never, "Change")).toEqual([["too large to work out"]]);
+  expect(outputs(never, "Change")).toEqual([["too large to work out"]]);
   expect(words).not.toHaveBeenCalled();
 });

@@ -3,7 +3,7 @@ import type { Cell } from "../../src/nouns/cell";
 import { built } from "../platform/built";
 import { type FakeExcel, fakeExcel } from "./host/fakeExcel";
 import { type CellCall, calculate, type FunctionsFile, type Handing } from "./host/functionCall";
-import { officeInNode } from "./host/officeInNode";
+import { declaredSets, officeInNode } from "./host/officeInNode";
 import type { Outcome } from "./host/outcome";
 import { workbook } from "./host/workbook";
 
@@ -29,14 +29,15 @@ afterEach(() => {
  * Opens a workbook for one test.
  *
  * @param sheets cells from A1 on by the sheet's name; null is an empty cell
- * @param handing how this Excel hands cells over; a 2025 desktop when left out, which hands over empty cells as 0
+ * @param handing how this Excel hands cells over; a 2025 desktop when left out, which hands over empty cells as 0.
+ *   `sets`: the requirement sets that it has; those of the manifest when left out
  */
 export async function openExcel(
   sheets: Readonly<Record<string, readonly (readonly Cell[])[]>>,
-  handing: Partial<Handing> = {},
+  { sets = declaredSets, ...handing }: Partial<Handing> & { readonly sets?: Readonly<Record<string, string>> } = {},
 ): Promise<OpenedExcel> {
   const excel = fakeExcel(workbook(sheets));
-  const page = await officeInNode(excel);
+  const page = await officeInNode(excel, sets);
   opened.push(page.close);
   page.run(built("functions.js"));
   const all: Handing = { file: functionsFile, blank: 0, addresses: true, ...handing };

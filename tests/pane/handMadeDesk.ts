@@ -1,8 +1,7 @@
 import type { Answer, Desk, Refusal } from "../../src/answers/desk";
 import type { Cell } from "../../src/nouns/cell";
 import type { CellRange } from "../../src/nouns/cellRange";
-import type { Finding } from "../../src/nouns/finding";
-import type { Line } from "../../src/nouns/line";
+import type { Line, LineFormat } from "../../src/nouns/line";
 import { strawFinding } from "./strawFinding";
 
 /** The comparison that the desk answers with, and four things to look out for. */
@@ -53,9 +52,9 @@ function reply(id: string, given: readonly (CellRange | null)[]): Answer | Refus
   }
   if (id === "COMPARETWO") {
     const line = lines.find(({ label }) => label === show) ?? lines[0];
-    return answer(id, comparedByHand, line?.value() ?? "");
+    return answer(id, line?.value() ?? "", line?.format ?? "text");
   }
-  return answer(id, comparedByHand, planned(id, Number(typed("plants_each")), Number(typed("unevenness"))));
+  return answer(id, planned(id, Number(typed("plants_each")), Number(typed("unevenness"))), "percent");
 }
 
 /** Made-up rules, simple enough to reckon in the head. */
@@ -65,6 +64,6 @@ function planned(id: string, plantsEach: number, unevenness: number): number | s
   return plantsEach < 4 ? "none: too few plants" : unevenness / plantsEach;
 }
 
-function answer(id: string, finding: Finding, cell: number | string): Answer {
-  return { id, finding, lines, table: () => [], cell: () => [[cell]] };
+function answer(id: string, cell: number | string, format: LineFormat): Answer {
+  return { id, finding: comparedByHand, lines, table: () => [], cell: () => [[cell]], formats: () => [[format]] };
 }

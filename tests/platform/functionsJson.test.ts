@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { dropDowns } from "../../.build/dropDowns.js";
 import { functionsJson } from "../../.build/functionsJson.js";
 import { doors } from "../../src/functions/doors";
 import { built } from "./built";
@@ -13,6 +14,7 @@ interface Parameter {
   readonly type: string;
   readonly dimensionality?: string;
   readonly optional?: boolean;
+  readonly customEnumId?: string;
 }
 
 interface Entry {
@@ -24,7 +26,15 @@ interface Entry {
   readonly result: { readonly type?: string; readonly dimensionality: string };
 }
 
-const metadata: { readonly functions: readonly Entry[] } = JSON.parse(built("functions.json"));
+interface Offer {
+  readonly id: string;
+  readonly type: string;
+  readonly values: readonly { readonly name: string; readonly stringValue: string }[];
+}
+
+const metadata: { readonly functions: readonly Entry[]; readonly enums: readonly Offer[] } = JSON.parse(
+  built("functions.json"),
+);
 const entries = metadata.functions;
 const ids = entries.map(({ id }) => id);
 
@@ -39,7 +49,7 @@ describe("functions.json as a whole", () => {
 
   // https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-json: both stand beside "functions".
   it("lets error values and rich values of a range through to the functions", () => {
-    const { functions: _, ...rest } = metadata;
+    const { functions: _, enums: __, ...rest } = metadata;
     expect(rest).toEqual({
       allowCustomDataForDataTypeAny: true,
       allowErrorForDataTypeAny: true,
@@ -69,9 +79,9 @@ describe.each(entries)("$id", ({ id, name, description, options, parameters, res
     expect(told.join(" ")).toBe(contract[id]);
   });
 
-  it("takes any cell in every parameter, and explains it", () => {
+  it("takes any cell in every parameter but those with words to choose from, and explains it", () => {
     for (const parameter of parameters) {
-      expect(parameter.type, parameter.name).toBe("any");
+      expect(parameter.type, parameter.name).toBe(dropDowns[id]?.[parameter.name] === undefined ? "any" : "string");
       expect(parameter.name).toMatch(/^[a-z][a-z_]{0,63}$/);
       expect(parameter.description.length, parameter.name).toBeGreaterThan(0);
       expect(parameter.description.length, parameter.name).toBeLessThanOrEqual(512);
@@ -81,6 +91,27 @@ describe.each(entries)("$id", ({ id, name, description, options, parameters, res
   it("asks for the addresses of its arguments, answers with a matrix, and is not volatile", () => {
     expect(options).toEqual({ requiresParameterAddresses: true });
     expect(result.dimensionality).toBe("matrix");
+  });
+});
+
+describe("the words that Excel offers", () => {
+  const offers = new Map(metadata.enums.map((offer) => [offer.id, offer]));
+
+  // Limits: the page above; 3 to 64 characters for the id of a list.
+  it("are lists that exactly one argument names each", () => {
+    const named = entries.flatMap(({ parameters }) => parameters.flatMap(({ customEnumId = [] }) => customEnumId));
+    expect(named.sort()).toEqual([...offers.keys()].sort());
+    for (const id of named) expect(id).toMatch(/^[A-Za-z][A-Za-z_]{2,63}$/);
+  });
+
+  it("are those of the lists, each written as it is typed", () => {
+    for (const [id, words] of Object.entries(dropDowns)) {
+      for (const [argument, list] of Object.entries(words)) {
+        const offer = offers.get(`${id}_${argument}`);
+        expect(offer?.type).toBe("string");
+        expect(offer?.values.map(({ stringValue }) => stringValue)).toEqual(list);
+      }
+    }
   });
 });
 

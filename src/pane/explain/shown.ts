@@ -1,6 +1,5 @@
 import { type Cell, isErrorCell } from "../../nouns/cell";
 import type { LineFormat, Output } from "../../nouns/line";
-import { figureLines } from "../figureLines";
 import type { Seen } from "./seen";
 
 /** Excel shows these while a cell is still being worked out. */
@@ -18,19 +17,11 @@ export function showsAnswer({ formula, call, value, asked }: Seen): boolean | nu
   return asked.outcome === "answer" ? isEqual(value, asked.answer.cell()[0]?.[0] ?? "") : null;
 }
 
-/** How the answer that the cell shows is best formatted; null when it is not one of the answer's figures. */
+/** How the answer that the cell shows is best formatted; null when it is no figure. */
 export function shownFormat({ formula, call, asked }: Seen): LineFormat | null {
   if (asked.outcome !== "answer" || !isWholeFormula(formula, call.text)) return null;
   const [[shown] = []] = asked.answer.cell();
-  if (typeof shown !== "number") return null;
-  const lines = figureLines(asked.answer);
-  const asks = call.arguments.map((argument) => (argument.kind === "value" ? argument.cell : null));
-  const named = lines.find(({ label }) => asks.some((cell) => isLabel(cell, label)));
-  return (named ?? lines.find(({ value }) => value() === shown))?.format ?? null;
-}
-
-function isLabel(cell: Cell, label: string): boolean {
-  return typeof cell === "string" && cell.trim().toLowerCase() === label.toLowerCase();
+  return typeof shown === "number" ? (asked.answer.formats()[0]?.[0] ?? null) : null;
 }
 
 function isWholeFormula(formula: string, call: string): boolean {

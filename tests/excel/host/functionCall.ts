@@ -8,7 +8,11 @@ import { contentOf, eachCell, locate, usedArea, type Workbook } from "./workbook
 export interface FunctionEntry {
   readonly id: string;
   readonly options: Readonly<Record<string, boolean>>;
-  readonly parameters: readonly { readonly dimensionality?: string; readonly optional?: boolean }[];
+  readonly parameters: readonly {
+    readonly type?: string;
+    readonly dimensionality?: string;
+    readonly optional?: boolean;
+  }[];
 }
 
 export interface FunctionsFile {
@@ -57,9 +61,10 @@ function messageOf(
 ): string | Outcome {
   const entry = file.functions.find((one) => one.id === id);
   if (entry === undefined) return { error: "#NAME?", sentence: "" };
-  const values = entry.parameters.map(({ dimensionality }, at) => {
+  const values = entry.parameters.map(({ type, dimensionality }, at) => {
     const cells = cellsOf(given[at], book, blank);
-    return dimensionality === "matrix" ? cells : (cells?.[0]?.[0] ?? null);
+    if (dimensionality === "matrix") return cells;
+    return type === "string" ? textOf(cells) : (cells?.[0]?.[0] ?? null);
   });
   const faulty = file.allowErrorForDataTypeAny
     ? null
@@ -77,6 +82,12 @@ function cellsOf(argument: unknown, book: Workbook, blank: unknown): unknown[][]
   const area = locate(book, argument.ref, home);
   if (area === null) return [[{ type: "CustomFunctionError", code: "#REF!" }]];
   return eachCell(trimmed(area, book), (cell) => handedOver(contentOf(book, cell).value, blank));
+}
+
+/** An argument that is declared to be a text arrives as one, an empty cell as "". */
+function textOf(cells: unknown[][] | null): string | null {
+  const cell = cells?.[0]?.[0];
+  return cells === null ? null : String(cell === 0 || cell === null ? "" : cell);
 }
 
 /** Excel hands a whole column over as far as the sheet is used. */

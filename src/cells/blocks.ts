@@ -1,0 +1,41 @@
+import type { Block } from "../nouns/block";
+import type { Line, LineFormat, Output, Outputs } from "../nouns/line";
+import { safeOutput } from "./output";
+import type { Columns } from "./showable";
+
+/** One cell. */
+export function oneCell(output: Output, format: LineFormat): Block {
+  return { outputs: [[safeOutput(output)]], formats: [[format]] };
+}
+
+/** A block that is shown as it comes. */
+export function plainBlock(outputs: Outputs): Block {
+  return { outputs: outputs.map((row) => row.map(safeOutput)), formats: outputs.map((row) => row.map(() => "text")) };
+}
+
+/** Labels in the first column, their figures in the second; the columns after those stay empty. */
+export function lineBlock(lines: readonly Line[], width: number): Block {
+  const rest = <Filling>(filling: Filling) => Array<Filling>(width - 2).fill(filling);
+  return {
+    outputs: lines.map(({ label, value }) => [label, safeOutput(value()), ...rest<Output>("")]),
+    formats: lines.map(({ format }) => ["text", format, ...rest<LineFormat>("text")]),
+  };
+}
+
+/** A header row, and one row a treatment or plant. */
+export function columnBlock({ header, rows, formats }: Columns): Block {
+  return {
+    outputs: [header, ...rows.map((row) => row.map(safeOutput))],
+    formats: [header.map(() => "text"), ...rows.map((row) => row.map((_, at) => formats?.[at] ?? "text"))],
+  };
+}
+
+/** Some cells of one column below each other. */
+export function oneColumn(outputs: readonly Output[], format: LineFormat): Block {
+  return { outputs: outputs.map((output) => [safeOutput(output)]), formats: outputs.map(() => [format]) };
+}
+
+/** One block above another of the same width. */
+export function stacked(above: Block, below: Block): Block {
+  return { outputs: [...above.outputs, ...below.outputs], formats: [...above.formats, ...below.formats] };
+}
