@@ -6,8 +6,10 @@ import { perPlantFunction } from "./perPlant";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
 import { smallestChangeFunction } from "./smallestChange";
+import { totalsOnlyFunction } from "./totalsOnly";
 import { unevennessFunction } from "./unevenness";
 import { upDownFunction } from "./upDown";
+import { worthItFunction } from "./worthIt";
 
 const FUNCTIONS: readonly Sealed[] = [
   seal(upDownFunction),
@@ -15,6 +17,8 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(unevennessFunction),
   seal(compareTwoFunction),
   seal(compareManyFunction),
+  seal(totalsOnlyFunction),
+  seal(worthItFunction),
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),

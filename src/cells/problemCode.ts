@@ -23,6 +23,7 @@ const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
   "percent-as-points": "#VALUE!",
   "percent-outside": "#VALUE!",
   "zero-worthwhile": "#VALUE!",
+  "price-not-above-zero": "#VALUE!",
   "zero-unevenness": "#VALUE!",
   "negative-amount": "#VALUE!",
   "total-at-end": "#VALUE!",

@@ -4,8 +4,10 @@ import { compareTwo } from "./compareTwo";
 import { perPlant } from "./perPlant";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
+import { totalsOnly } from "./totalsOnly";
 import { unevenness } from "./unevenness";
 import { upDown } from "./upDown";
+import { worthIt } from "./worthIt";
 
 /** Every worksheet function by its id, which is also its name in the cell and never changes after release. */
 export const doors = {
@@ -14,6 +16,8 @@ export const doors = {
   UNEVENNESS: unevenness,
   COMPARETWO: compareTwo,
   COMPAREMANY: compareMany,
+  TOTALSONLY: totalsOnly,
+  WORTHIT: worthIt,
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,

@@ -31,12 +31,14 @@ export type Caution =
   | { readonly caution: "C06"; readonly places: readonly Place[] }
   | { readonly caution: "C07"; readonly name: string | null; readonly role: "usual" | "new" }
   | { readonly caution: "C12" }
+  | { readonly caution: "C13" }
   | { readonly caution: "C14"; readonly count: number }
   | { readonly caution: "C15"; readonly zeros: number }
   | { readonly caution: "C16"; readonly change: number }
   | { readonly caution: "C17" }
   | { readonly caution: "C21"; readonly place: Place }
   | { readonly caution: "C22" }
+  | { readonly caution: "C25" }
   | { readonly caution: "C27"; readonly unevenness: number }
   | { readonly caution: "C28" }
   | { readonly caution: "C29" }

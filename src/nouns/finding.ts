@@ -1,9 +1,11 @@
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { PerPlant } from "./findings/perPlant";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
+import type { TotalsOnly } from "./findings/totalsOnly";
 import type { TwoTreatments } from "./findings/twoTreatments";
 import type { Unevenness } from "./findings/unevenness";
 import type { UpDown } from "./findings/upDown";
+import type { WorthIt } from "./findings/worthIt";
 
 /** What a question about the grower's ranges found out: read-only facts at full precision, worded elsewhere. */
 export type Finding =
@@ -14,4 +16,6 @@ export type Finding =
   | PlantsNeeded
   | SmallestChange
   | ChanceToSee
-  | ManyTreatments;
+  | ManyTreatments
+  | TotalsOnly
+  | WorthIt;

@@ -16,7 +16,12 @@ export type Absence =
   | { readonly absent: "no-losses" }
   | { readonly absent: "no-degrees-of-freedom" }
   | { readonly absent: "too-few-plants" }
-  | { readonly absent: "not-practical" };
+  | { readonly absent: "not-practical" }
+  | { readonly absent: "zero-total" }
+  | { readonly absent: "weights" }
+  | { readonly absent: "luck-of-counting" }
+  | { readonly absent: "no-extra" }
+  | { readonly absent: "no-next-planting" };
 
 /** A figure, or the reason why there is none. */
 export type Known = number | Absence;

@@ -39,6 +39,7 @@ export type Problem =
       readonly high: number;
     }
   | { readonly problem: "zero-worthwhile" }
+  | { readonly problem: "price-not-above-zero"; readonly given: number }
   | { readonly problem: "zero-unevenness"; readonly given: number }
   | { readonly problem: "negative-amount"; readonly place: Place; readonly given: number }
   | { readonly problem: "total-at-end"; readonly place: Place; readonly endBefore: Place }

@@ -8,7 +8,7 @@ import type { Given } from "./given";
 import { readBeds } from "./readBeds";
 
 /** The general guess for single plants of an unknown crop (METHODS 5.4, from published uniformity trials). */
-const GENERAL_UNEVENNESS = 0.35;
+export const GENERAL_UNEVENNESS = 0.35;
 const MOST_TREATMENTS = 20;
 /** Fewer plants of each treatment cannot settle anything. */
 const ENOUGH = 4;

@@ -4,7 +4,7 @@ import { isProblem, type Problem } from "../nouns/problem";
 import type { Plant, Sample } from "../nouns/sample";
 import { missing } from "../ranges/option";
 import { readPairs } from "../ranges/readPairs";
-import { readSample } from "../ranges/readSample";
+import { type Negatives, readSample } from "../ranges/readSample";
 import { sameUnit } from "../ranges/sameUnit";
 import { allRead } from "./allRead";
 import type { Given } from "./given";
@@ -23,19 +23,22 @@ export interface TwoGroups {
 export interface GroupsRule {
   readonly how: HowTwo;
   readonly lostPlants: LostPlants;
+  /** A harvest cannot be below zero; any other measurement may, which is also taken when this is left out. */
+  readonly negatives?: Negatives;
 }
 
 export function isPaired(how: HowTwo): boolean {
   return how === "pairs" || how === "pairs ranks";
 }
 
-/** Reads the two ranges of a comparison; any measurement may be below zero. */
+/** Reads the two ranges of a comparison. */
 export function readTwoGroups({ usual, new: tried }: Given, rule: GroupsRule): TwoGroups | Problem {
+  const { negatives = "keep" } = rule;
   if (!usual) return missing("usual");
   if (!tried) return missing("new");
   const samples = isPaired(rule.how)
-    ? readPairs(usual, tried, "keep")
-    : allRead({ usual: readSample(usual, "keep"), tried: readSample(tried, "keep") });
+    ? readPairs(usual, tried, negatives)
+    : allRead({ usual: readSample(usual, negatives), tried: readSample(tried, negatives) });
   if (isProblem(samples)) return samples;
   const unlike = sameUnit(samples.usual, samples.tried);
   if (unlike !== null) return unlike;

@@ -1,10 +1,9 @@
 import { compareMeans } from "../methods/compareMeans";
 import type { Caution } from "../nouns/caution";
 import type { UpDown } from "../nouns/findings/upDown";
-import { isKnown, type Known, type Limits } from "../nouns/known";
+import { isKnown, type Limits } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import { isProblem, type Problem } from "../nouns/problem";
-import type { Sample } from "../nouns/sample";
 import { readFraction } from "../ranges/readFraction";
 import { sameUnit } from "../ranges/sameUnit";
 import { allRead } from "./allRead";
@@ -12,10 +11,9 @@ import { fewPlants } from "./fewPlants";
 import type { Given } from "./given";
 import { type Harvest, type HarvestRule, readHarvest, valuesOf } from "./harvest";
 import { littleUsual } from "./littleUsual";
-import { changeBetween, lossCautions } from "./lossCautions";
+import { lossesLeftOut } from "./lossesLeftOut";
 import { oddPlaces } from "./oddPlaces";
 import { readingCautions } from "./readingCautions";
-import { usablePlants } from "./usablePlants";
 
 const CONFIDENCE = 0.95;
 /** With fewer plants in a treatment a change is a hint at most. */
@@ -53,7 +51,7 @@ export function upDown(given: Given): UpDown | Problem {
     timesAsMuch: isKnown(change) ? triedMean / usualMean : change,
     cautions: lazy(() => [
       ...(single ? [] : plantCautions(usual, tried, g)),
-      ...lostOnes(usual.sample, tried.sample, change),
+      ...lossesLeftOut(usual.sample, tried.sample, change),
       ...(isKnown(change) && Math.abs(change) > 1 ? [{ caution: "C16", change } as const] : []),
       ...readingCautions([usual.sample, tried.sample]),
       { caution: "C12" },
@@ -74,9 +72,4 @@ function plantCautions(usual: Harvest, tried: Harvest, g: number | null): readon
     ...littleUsual(valuesOf(usual.plants), g),
     ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
   ];
-}
-
-function lostOnes(usual: Sample, tried: Sample, change: Known): readonly Caution[] {
-  const [before, after] = [usablePlants(usual, "count as zero"), usablePlants(tried, "count as zero")];
-  return lossCautions({ usual, tried, change, changeLostAsZero: changeBetween(before, after), countedAsZero: false });
 }

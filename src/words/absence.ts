@@ -27,4 +27,9 @@ const texts: Readonly<Record<Exclude<Absence["absent"], "some-not-recorded">, st
   "no-degrees-of-freedom": "–",
   "too-few-plants": "none: too few plants",
   "not-practical": "more than 500: not practical",
+  "zero-total": "a total is 0: no percent",
+  weights: "weights: no such range",
+  "luck-of-counting": "never: luck in the counts may do it",
+  "no-extra": "no extra to pay for",
+  "no-next-planting": "give next_plants to see this",
 };

@@ -18,7 +18,8 @@ export type ArgumentProblem = Extract<
       | "not-whole"
       | "percent-as-points"
       | "percent-outside"
-      | "unknown-treatment";
+      | "unknown-treatment"
+      | "price-not-above-zero";
   }
 >;
 
@@ -45,6 +46,8 @@ export function argumentProblemSentence(problem: ArgumentProblem): string {
       return percentOutside(problem.argument, problem.given, [problem.low, problem.high]);
     case "unknown-treatment":
       return unknownTreatment(problem.given, problem.names);
+    case "price-not-above-zero":
+      return `price is ${plainNumber(problem.given, 6)}. Give what one unit of the harvest sells for, above 0.`;
   }
 }
 

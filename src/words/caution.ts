@@ -50,12 +50,14 @@ const weakBase = {
 } as const;
 
 /** The cautions whose words never change. */
-const fixed: Readonly<Record<"C02" | "C04" | "C12" | "C17" | "C22" | "C28" | "C29" | "C30", string>> = {
+const fixed: Readonly<Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30", string>> = {
   C02: "Some plants are in here more than once. Add up each plant's picks first, so each plant counts once.",
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
   C12: "One place, one season.",
+  C13: "Totals hide how plants differed; nothing here measures luck.",
   C17: "All plants of a treatment have equal values. Copied?",
   C22: "Two checks for luck do not agree here. Call it close, and try again.",
+  C25: "Prices and labour are taken as certain. Storage, waste and your time count only if you put them in.",
   C28: "Under four plants each cannot settle anything.",
   C29: "More likely to miss a real change than to see it.",
   C30: "When a small trial finds a gain, the gain is often smaller in truth.",

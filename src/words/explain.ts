@@ -5,9 +5,11 @@ import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
+import { explainTotalsOnly } from "./totalsOnlyExplained";
 import { explainTwoTreatments } from "./twoTreatmentsExplained";
 import { explainUnevenness } from "./unevennessExplained";
 import { explainUpDown } from "./upDownExplained";
+import { explainWorthIt } from "./worthItExplained";
 
 /** Any finding in plain words, part by part, for the pane. It asks for every lazy fact, which may take a moment. */
 export function explain(finding: Finding): Explanation {
@@ -22,6 +24,10 @@ export function explain(finding: Finding): Explanation {
       return explainTwoTreatments(finding);
     case "many-treatments":
       return explainManyTreatments(finding);
+    case "worth-it":
+      return explainWorthIt(finding);
+    case "totals-only":
+      return explainTotalsOnly(finding);
     case "plants-needed":
       return explainPlantsNeeded(finding);
     case "smallest-change":

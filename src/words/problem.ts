@@ -25,6 +25,7 @@ function sentence(problem: Problem): string {
     case "percent-as-points":
     case "percent-outside":
     case "unknown-treatment":
+    case "price-not-above-zero":
       return argumentProblemSentence(problem);
     case "negative-amount":
     case "total-at-end":

@@ -5,9 +5,11 @@ import { tellManyTreatments } from "./manyTreatments";
 import { tellPerPlant } from "./perPlant";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
+import { tellTotalsOnly } from "./totalsOnly";
 import { tellTwoTreatments } from "./twoTreatments";
 import { tellUnevenness } from "./unevenness";
 import { tellUpDown } from "./upDown";
+import { tellWorthIt } from "./worthIt";
 
 /** Any finding as a cell tells it: what came out, and a line to repeat in public. */
 export function tell(finding: Finding): Told {
@@ -22,6 +24,10 @@ export function tell(finding: Finding): Told {
       return tellTwoTreatments(finding);
     case "many-treatments":
       return tellManyTreatments(finding);
+    case "worth-it":
+      return tellWorthIt(finding);
+    case "totals-only":
+      return tellTotalsOnly(finding);
     case "plants-needed":
       return tellPlantsNeeded(finding);
     case "smallest-change":

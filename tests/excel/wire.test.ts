@@ -15,6 +15,8 @@ const answered: Readonly<Record<string, CellCall>> = {
   UNEVENNESS: ["UNEVENNESS", straw, "table"],
   COMPARETWO: ["COMPARETWO", bare, straw, "table"],
   COMPAREMANY: ["COMPAREMANY", three, mulches, "table", null, "Bare"],
+  WORTHIT: ["WORTHIT", bare, straw, 2.5, 1.1, "table"],
+  TOTALSONLY: ["TOTALSONLY", 412, 30, 655, 30, "table"],
   PLANTSNEEDED: ["PLANTSNEEDED", 0.3, 0.4, "table"],
   SMALLESTCHANGE: ["SMALLESTCHANGE", 8, 0.4],
   CHANCETOSEE: ["CHANCETOSEE", 0.3, 8, 0.4, "table"],

@@ -8,7 +8,9 @@ export const contract: Readonly<Record<string, string>> = {
   UNEVENNESS: "amounts show? treatments? beds?",
   COMPARETWO: "usual new show? how? worthwhile? confidence? lost_plants?",
   COMPAREMANY: "amounts treatments show? beds? usual? how? worthwhile? lost_plants?",
+  TOTALSONLY: "usual_total usual_plants new_total new_plants show? unevenness? measure?",
   PLANTSNEEDED: "change unevenness show? treatments? beds? chance? losses? worthwhile?",
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
+  WORTHIT: "usual new price extra_cost show? how? next_plants?",
 };

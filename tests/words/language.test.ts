@@ -13,6 +13,7 @@ import { typicalComparisons } from "./typicalComparisons";
 import { typicalFindings } from "./typicalFindings";
 import { typicalMany } from "./typicalMany";
 import { typicalProblems } from "./typicalProblems";
+import { typicalSeasons } from "./typicalSeasons";
 
 /** Labels from the sheet are not ours, so their comparison is held to its length and not to its grade. */
 const strangeLabels = "labels that hold anything";
@@ -24,8 +25,9 @@ function partsOf({ finding, say, compared, luck, lookOutFor, next, workings }: E
   );
 }
 
-const explained = Object.entries({ ...typicalComparisons, ...typicalFindings, ...typicalMany }).flatMap(
-  ([title, found]) => [...partsOf(explain(found)), cellWords(found)].map((text) => [title, text] as const),
+const found = { ...typicalComparisons, ...typicalFindings, ...typicalMany, ...typicalSeasons };
+const explained = Object.entries(found).flatMap(([title, one]) =>
+  [...partsOf(explain(one)), cellWords(one)].map((text) => [title, text] as const),
 );
 /** A list of names or of things to show is as long as it is; what is ours stands before it. */
 const problems = typicalProblems.map(

@@ -21,6 +21,7 @@ test("every kind of problem is among the approved ones", () => {
     "percent-outside": true,
     "zero-worthwhile": true,
     "zero-unevenness": true,
+    "price-not-above-zero": true,
     "negative-amount": true,
     "total-at-end": true,
     "average-at-end": true,

@@ -27,6 +27,7 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "percent-outside", argument: "losses", given: -0.1, low: 0, high: 1 },
   { problem: "zero-worthwhile" },
   { problem: "zero-unevenness", given: 0 },
+  { problem: "price-not-above-zero", given: 0 },
   { problem: "zero-unevenness", given: -0.2 },
   { problem: "negative-amount", place: cell("D4"), given: -3 },
   { problem: "negative-amount", place: row("amounts", 4), given: -0.25 },

@@ -2,10 +2,11 @@ import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
+import { totalsKept } from "./totalsKept";
 import { tryYourOwn } from "./tryYourOwn";
 import { twoPlantsEach } from "./twoPlantsEach";
 
-const plans = [theTrial, twoPlantsEach, beforePlanting, tryYourOwn];
+const plans = [theTrial, twoPlantsEach, totalsKept, beforePlanting, tryYourOwn];
 
 /** The workbook that the practice sheet opens with; every number in it is invented. */
 export function practiceWorkbook(): IWorkbookData {

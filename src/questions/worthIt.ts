@@ -1,0 +1,150 @@
+import { compareMeans, type MeansCompared } from "../methods/compareMeans";
+import { type Costs, moneyLeft } from "../methods/moneyLeft";
+import type { Caution } from "../nouns/caution";
+import type { NextPlanting, WorthIt, WorthVerdict } from "../nouns/findings/worthIt";
+import { type Absence, isKnown, type Known, type Limits } from "../nouns/known";
+import { lazy } from "../nouns/lazy";
+import { isProblem, type Problem } from "../nouns/problem";
+import { missing } from "../ranges/option";
+import { readChoice } from "../ranges/readChoice";
+import { readNumber } from "../ranges/readNumber";
+import { readWhole } from "../ranges/readWhole";
+import { allRead } from "./allRead";
+import { fewPairs, fewPlants } from "./fewPlants";
+import type { Given } from "./given";
+import { valuesOf } from "./harvest";
+import { littleUsual } from "./littleUsual";
+import { lossesLeftOut } from "./lossesLeftOut";
+import { oddPlaces } from "./oddPlaces";
+import { readingCautions } from "./readingCautions";
+import { readTwoGroups, type TwoGroups } from "./readTwoGroups";
+
+const CONFIDENCE = 0.95;
+const WAYS = ["separate", "pairs"] as const;
+/** With fewer plants in a treatment, or fewer pairs, a change is a hint at most. */
+const ENOUGH = { separate: 4, pairs: 6 } as const;
+const ONE_FIGURE: Absence = { absent: "single-figures" };
+
+/** Does the extra harvest pay for the extra cost? */
+export function worthIt(given: Given): WorthIt | Problem {
+  const options = allRead({
+    price: readPrice(given),
+    extraCost: readNumber(given.extra_cost, "extra_cost", missing("extra_cost")),
+    how: readChoice(given.how, { argument: "how", allowed: WAYS, fallback: "separate" as const }),
+    nextPlants: readWhole(given.next_plants, { argument: "next_plants", low: 1, high: null, fallback: null }),
+  });
+  if (isProblem(options)) return options;
+  const { how } = options;
+  const groups = readTwoGroups(given, { how, lostPlants: "leave out", negatives: "refuse" });
+  if (isProblem(groups)) return groups;
+  const nothing = withoutPlants(groups);
+  if (nothing !== null) return nothing;
+  const [before, after] = [valuesOf(groups.usualPlants), valuesOf(groups.triedPlants)];
+  const compared = compareMeans(before, after, { layout: how, confidence: CONFIDENCE });
+  const single = groups.usual.entries.length === 1 && groups.tried.entries.length === 1;
+  const { usual, tried } = groups;
+  return {
+    finding: "worth-it",
+    names: { usual: usual.name, tried: tried.name },
+    unit: usual.unit ?? tried.unit,
+    single,
+    usualPlants: before.length,
+    triedPlants: after.length,
+    usualMean: compared.usualMean,
+    triedMean: compared.triedMean,
+    ...options,
+    ...figures(compared, single, options),
+    cautions: lazy((): readonly Caution[] => [
+      { caution: "C25" },
+      ...(single ? [] : plantCautions(groups, how, compared)),
+      ...lossesLeftOut(usual, tried, compared.change),
+      ...readingCautions([usual, tried]),
+      { caution: "C12" },
+    ]),
+  };
+}
+
+function readPrice(given: Given): number | Problem {
+  const price = readNumber(given.price, "price", missing("price"));
+  return typeof price === "number" && price <= 0 ? { problem: "price-not-above-zero", given: price } : price;
+}
+
+/** The refusal where a treatment, or every pair, lacks a plant that counts. */
+function withoutPlants({ usual, tried, usualPlants, triedPlants }: TwoGroups): Problem | null {
+  if (usualPlants.length > 0 && triedPlants.length > 0) return null;
+  const usualHasNone = usual.entries.every(({ kind }) => kind !== "value");
+  return { problem: "no-usable-plants", where: usualHasNone ? usual.where : tried.where };
+}
+
+type Figures = Pick<
+  WorthIt,
+  | "verdict"
+  | "extra"
+  | "worth"
+  | "left"
+  | "leftRange"
+  | "costOfExtra"
+  | "breakEvenExtra"
+  | "breakEvenChange"
+  | "nextPlanting"
+>;
+
+function figures(
+  { usualMean, triedMean, differenceRange: { low, high } }: MeansCompared,
+  single: boolean,
+  costs: Costs & { readonly nextPlants: number | null },
+): Figures {
+  const extra = triedMean - usualMean;
+  const range = !single && isKnown(low) && isKnown(high) ? { low, high } : null;
+  const { worth, left, leftRange, costOfExtra, breakEvenExtra, breakEvenChange } = moneyLeft(
+    { extra, range, usualMean },
+    costs,
+  );
+  const limits = leftRange ?? (single ? { low: ONE_FIGURE, high: ONE_FIGURE } : { low, high });
+  return {
+    verdict: verdictOf(left, leftRange),
+    extra,
+    worth,
+    left,
+    leftRange: limits,
+    costOfExtra: extra > 0 || costs.extraCost < 0 ? knownOr(costOfExtra, NO_EXTRA) : NO_EXTRA,
+    breakEvenExtra,
+    breakEvenChange: knownOr(breakEvenChange, { absent: "usual-not-above-zero" }),
+    nextPlanting: nextPlanting(left, limits, costs.nextPlants),
+  };
+}
+
+const NO_EXTRA: Absence = { absent: "no-extra" };
+
+function knownOr(figure: number, absence: Absence): Known {
+  return Number.isNaN(figure) ? absence : figure;
+}
+
+function verdictOf(left: number, range: { readonly low: number; readonly high: number } | null): WorthVerdict {
+  if (range === null) return left > 0 ? "pays-on-averages" : "does-not-pay-on-averages";
+  if (range.low > 0) return "pays";
+  return range.high < 0 ? "does-not-pay" : "may-or-may-not";
+}
+
+function nextPlanting(left: number, { low, high }: Limits, plants: number | null): NextPlanting {
+  const whole = (perPlant: Known): Known => {
+    if (plants === null) return { absent: "no-next-planting" };
+    return isKnown(perPlant) ? perPlant * plants : perPlant;
+  };
+  return { low: whole(low), middle: whole(left), high: whole(high) };
+}
+
+function plantCautions(
+  { usualPlants, triedPlants }: TwoGroups,
+  how: WorthIt["how"],
+  { g }: MeansCompared,
+): readonly Caution[] {
+  const [before, after] = [usualPlants.length, triedPlants.length];
+  const odd = [...oddPlaces(usualPlants), ...oddPlaces(triedPlants)];
+  const few = how === "pairs" ? fewPairs(before) : fewPlants(before, after);
+  return [
+    ...(Math.min(before, after) < ENOUGH[how] ? [few] : []),
+    ...littleUsual(valuesOf(usualPlants), g),
+    ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
+  ];
+}

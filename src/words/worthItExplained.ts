@@ -1,0 +1,72 @@
+import type { Explanation } from "../nouns/explanation";
+import type { WorthIt } from "../nouns/findings/worthIt";
+import { isKnown } from "../nouns/known";
+import { amountText } from "./amount";
+import { counted } from "./counted";
+import { lookOutFor } from "./lookOutFor";
+import { moneyText } from "./money";
+import { percentText } from "./percent";
+import { sentenceStart } from "./sentenceStart";
+import { withNames } from "./withNames";
+import { tellWorthIt } from "./worthIt";
+
+/** WORTHIT's finding in plain words (METHODS 9.1 and 2.1). */
+export function explainWorthIt(found: WorthIt): Explanation {
+  const told = tellWorthIt(found);
+  return {
+    finding: told.finding(),
+    say: told.say(),
+    compared: compared(found),
+    luck: luck(found),
+    lookOutFor: lookOutFor(found.cautions()),
+    next: [breakEven(found), decision[found.verdict], ...nextPlanting(found)],
+    workings: workings(found),
+  };
+}
+
+function compared({ names, single, how, usualPlants, triedPlants, usualMean, triedMean, unit }: WorthIt): string {
+  const [before, after] = [amountText(usualMean, unit), amountText(triedMean, unit)];
+  const told = withNames(names.usual, names.tried, ({ usual, tried }) => {
+    if (single) return `${tried}, ${after} a plant, against ${usual}, ${before}: two single figures.`;
+    const size = how === "pairs" ? counted(usualPlants, "pair") : `${triedPlants} and ${counted(usualPlants, "plant")}`;
+    return `${tried}, ${after} a plant, against ${usual}, ${before} (${size}).`;
+  });
+  return sentenceStart(told);
+}
+
+function luck({ leftRange, single }: WorthIt): readonly string[] {
+  if (isKnown(leftRange.low)) return ["The range comes from differences between plants only, not from prices."];
+  return [single ? "Two single figures tell nothing about luck." : "These plants cannot show how far luck reaches."];
+}
+
+/** The extra that just pays; a cheaper way may even lose some. */
+function breakEven({ breakEvenExtra, breakEvenChange, unit }: WorthIt): string {
+  if (breakEvenExtra === 0) return "It costs nothing extra, so any extra harvest pays.";
+  const share = isKnown(breakEvenChange) ? ` (${percentText(Math.abs(breakEvenChange))})` : "";
+  const amount = `${amountText(Math.abs(breakEvenExtra), unit)}`;
+  if (breakEvenExtra < 0) return `It is cheaper: it breaks even with up to ${amount} less per plant${share}.`;
+  return `Break-even needs ${amount} more per plant${share}.`;
+}
+
+const decision: Readonly<Record<WorthIt["verdict"], string>> = {
+  pays: "Before you switch all of it, compare side by side once more.",
+  "does-not-pay": "At these prices, drop it or find a cheaper way.",
+  "may-or-may-not": "Do not pay for it yet; try again with more plants.",
+  "pays-on-averages": "Weigh plant by plant next time, to see whether it was luck.",
+  "does-not-pay-on-averages": "Weigh plant by plant next time, to see whether it was luck.",
+};
+
+function nextPlanting({ nextPlants, nextPlanting: { low, middle, high } }: WorthIt): readonly string[] {
+  if (nextPlants === null || !isKnown(middle)) return [];
+  const range = isKnown(low) && isKnown(high) ? `, perhaps ${moneyText(low)} to ${moneyText(high)}` : "";
+  return [`For ${counted(nextPlants, "plant")} that makes ${moneyText(middle)}${range}.`];
+}
+
+function workings({ price, extraCost, unit, how, leftRange }: WorthIt): readonly string[] {
+  const per = unit === null ? "unit of the harvest" : unit;
+  const test = how === "pairs" ? "paired t range" : "Welch t range";
+  return [
+    `Price: ${moneyText(price)} per ${per}. Extra cost: ${moneyText(extraCost)} a plant.`,
+    ...(isKnown(leftRange.low) ? [`Range: the 95 % ${test} of the difference, times the price, less the cost.`] : []),
+  ];
+}
