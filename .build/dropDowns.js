@@ -139,6 +139,7 @@ export const dropDowns = {
     ],
     how: ["separate", "pairs"],
   },
+  MANYTRIALS: { show: [...show, "Change", "Change low", "Change high", "Verdict", "Trials", "Ahead in"] },
   TOTALSONLY: {
     show: [
       ...show,

@@ -2,6 +2,7 @@ import { chanceToSeeFunction } from "./chanceToSee";
 import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
+import { manyTrialsFunction } from "./manyTrials";
 import { perPlantFunction } from "./perPlant";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
@@ -18,6 +19,7 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(compareTwoFunction),
   seal(compareManyFunction),
   seal(totalsOnlyFunction),
+  seal(manyTrialsFunction),
   seal(worthItFunction),
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),

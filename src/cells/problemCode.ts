@@ -32,6 +32,7 @@ const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
   "ranges-swapped": "#VALUE!",
   "units-differ": "#VALUE!",
   "no-usable-plants": "#N/A",
+  "no-usable-trials": "#N/A",
   "usual-zero": "#N/A",
   "numbers-for-planted": "#VALUE!",
   "planted-unclear": "#VALUE!",

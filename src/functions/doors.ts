@@ -1,6 +1,7 @@
 import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
+import { manyTrials } from "./manyTrials";
 import { perPlant } from "./perPlant";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
@@ -17,6 +18,7 @@ export const doors = {
   COMPARETWO: compareTwo,
   COMPAREMANY: compareMany,
   TOTALSONLY: totalsOnly,
+  MANYTRIALS: manyTrials,
   WORTHIT: worthIt,
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,

@@ -43,4 +43,6 @@ export type Caution =
   | { readonly caution: "C28" }
   | { readonly caution: "C29" }
   | { readonly caution: "C30" }
-  | { readonly caution: "C35"; readonly place: Place };
+  | { readonly caution: "C35"; readonly place: Place }
+  | { readonly caution: "C37" }
+  | { readonly caution: "C38"; readonly places: readonly Place[] };

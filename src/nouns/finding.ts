@@ -1,4 +1,5 @@
 import type { ManyTreatments } from "./findings/manyTreatments";
+import type { ManyTrials } from "./findings/manyTrials";
 import type { PerPlant } from "./findings/perPlant";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
 import type { TotalsOnly } from "./findings/totalsOnly";
@@ -17,5 +18,6 @@ export type Finding =
   | SmallestChange
   | ChanceToSee
   | ManyTreatments
+  | ManyTrials
   | TotalsOnly
   | WorthIt;

@@ -20,6 +20,7 @@ export type Absence =
   | { readonly absent: "zero-total" }
   | { readonly absent: "weights" }
   | { readonly absent: "luck-of-counting" }
+  | { readonly absent: "one-trial" }
   | { readonly absent: "no-extra" }
   | { readonly absent: "no-next-planting" };
 

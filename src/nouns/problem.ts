@@ -54,6 +54,7 @@ export type Problem =
       readonly secondUnit: string;
     }
   | { readonly problem: "no-usable-plants"; readonly where: string }
+  | { readonly problem: "no-usable-trials"; readonly where: string }
   | { readonly problem: "usual-zero"; readonly tried: number }
   | { readonly problem: "numbers-for-planted"; readonly numbers: number; readonly planted: number }
   | { readonly problem: "planted-unclear"; readonly given: string }

@@ -1,5 +1,6 @@
 import type { Caution } from "../nouns/caution";
 import type { CautionLine } from "../nouns/explanation";
+import type { Place } from "../nouns/place";
 import { counted } from "./counted";
 import { farFromTheRest } from "./farFromTheRest";
 import { fewPlantsSentences } from "./fewPlantsSentences";
@@ -39,6 +40,8 @@ function sentence(caution: Caution): string {
       return `${percentText(caution.unevenness)} unevenness is a general guess; last year's plants would be better.`;
     case "C35":
       return `${sentenceStart(placeNamed(caution.place))} equals the average of those above. Is it an average row?`;
+    case "C38":
+      return rowsLeftOut(caution.places);
     default:
       return fixed[caution.caution];
   }
@@ -50,7 +53,9 @@ const weakBase = {
 } as const;
 
 /** The cautions whose words never change. */
-const fixed: Readonly<Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30", string>> = {
+const fixed: Readonly<
+  Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37", string>
+> = {
   C02: "Some plants are in here more than once. Add up each plant's picks first, so each plant counts once.",
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
   C12: "One place, one season.",
@@ -60,6 +65,7 @@ const fixed: Readonly<Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C2
   C25: "Prices and labour are taken as certain. Storage, waste and your time count only if you put them in.",
   C28: "Under four plants each cannot settle anything.",
   C29: "More likely to miss a real change than to see it.",
+  C37: "This takes the gain as alike in all of them.",
   C30: "When a small trial finds a gain, the gain is often smaller in truth.",
 };
 
@@ -80,4 +86,11 @@ function zerosFound(zeros: number): string {
 
 function notThatManyTimes(change: number): string {
   return `Up ${percentText(change)} means ${timesText(change)} times as many, not ${wrongTimesText(change)} times.`;
+}
+
+function rowsLeftOut(places: readonly Place[]): string {
+  const [first, ...others] = places;
+  if (first === undefined) return "";
+  const left = others.length === 0 ? "One row was" : `${places.length} rows were`;
+  return `${left} left out, first at ${placeNamed(first)}: both averages must be numbers above 0.`;
 }

@@ -20,6 +20,7 @@ export type DataProblem = Extract<
       | "ranges-swapped"
       | "units-differ"
       | "no-usable-plants"
+      | "no-usable-trials"
       | "usual-zero"
       | "numbers-for-planted"
       | "planted-unclear"
@@ -44,6 +45,8 @@ export function dataProblemSentence(problem: DataProblem): string {
       return unitsDiffer(problem);
     case "no-usable-plants":
       return `No usable plants in ${problem.where}. Check that it holds one number per plant.`;
+    case "no-usable-trials":
+      return `No row of ${problem.where} has two averages above 0. Give one row per season, place or crop.`;
     case "usual-zero":
       return `Usual is 0, so a percent is undefined; new is ${amountText(problem.tried)}. Give both amounts instead.`;
     case "numbers-for-planted":

@@ -2,6 +2,7 @@ import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
+import { explainManyTrials } from "./manyTrialsExplained";
 import { explainPerPlant } from "./perPlantExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
@@ -26,6 +27,8 @@ export function explain(finding: Finding): Explanation {
       return explainManyTreatments(finding);
     case "worth-it":
       return explainWorthIt(finding);
+    case "many-trials":
+      return explainManyTrials(finding);
     case "totals-only":
       return explainTotalsOnly(finding);
     case "plants-needed":

@@ -34,6 +34,7 @@ function sentence(problem: Problem): string {
     case "ranges-swapped":
     case "units-differ":
     case "no-usable-plants":
+    case "no-usable-trials":
     case "usual-zero":
     case "numbers-for-planted":
     case "planted-unclear":
@@ -46,13 +47,7 @@ function sentence(problem: Problem): string {
     case "no-shared-bed":
     case "own-unevenness-in-beds":
       return layoutProblemSentence(problem);
-    case "zero-worthwhile":
-    case "zero-unevenness":
-    case "no-change":
-    case "fall-too-big":
-    case "too-few-each":
-    case "not-a-multiple":
-    case "no-freedom":
+    default:
       return planProblemSentence(problem);
   }
 }

@@ -2,6 +2,7 @@ import type { Told } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
 import { tellManyTreatments } from "./manyTreatments";
+import { tellManyTrials } from "./manyTrials";
 import { tellPerPlant } from "./perPlant";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
@@ -26,6 +27,8 @@ export function tell(finding: Finding): Told {
       return tellManyTreatments(finding);
     case "worth-it":
       return tellWorthIt(finding);
+    case "many-trials":
+      return tellManyTrials(finding);
     case "totals-only":
       return tellTotalsOnly(finding);
     case "plants-needed":

@@ -13,7 +13,7 @@ export function twoTreatmentsNext(found: TwoTreatments): readonly string[] {
     case "up-enough":
       return [
         `${cheap}, use it on part and compare side by side once more.`,
-        `${costly}, try it again. Switch if the low end of the range pays, or a second season agrees.`,
+        `${costly}, try it again. Switch if WORTHIT's low end is above 0, or a second season agrees.`,
       ];
     case "up-unclear":
       return [`${cheap}, try it again with more plants.`, `${costly}, try it again before paying.`, ...plan(found)];

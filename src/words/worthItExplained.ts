@@ -19,7 +19,7 @@ export function explainWorthIt(found: WorthIt): Explanation {
     compared: compared(found),
     luck: luck(found),
     lookOutFor: lookOutFor(found.cautions()),
-    next: [breakEven(found), decision[found.verdict], ...nextPlanting(found)],
+    next: [breakEven(found), decisionOf(found), ...nextPlanting(found)],
     workings: workings(found),
   };
 }
@@ -48,7 +48,17 @@ function breakEven({ breakEvenExtra, breakEvenChange, unit }: WorthIt): string {
   return `Break-even needs ${amount} more per plant${share}.`;
 }
 
-const decision: Readonly<Record<WorthIt["verdict"], string>> = {
+/** The decision table of METHODS 2.1: what to do depends on whether the new way costs anything. */
+function decisionOf({ verdict, extraCost, left }: WorthIt): string {
+  if (extraCost > 0 || verdict.endsWith("on-averages")) return costly[verdict];
+  if (verdict === "does-not-pay") return "It saves less than the lost harvest is worth: drop or change the idea.";
+  if (verdict === "pays") return "Use it on part, and compare side by side once more.";
+  return left < 0
+    ? "No change on this evidence."
+    : "Your choice: it costs nothing extra. It may be worth trying again.";
+}
+
+const costly: Readonly<Record<WorthIt["verdict"], string>> = {
   pays: "Before you switch all of it, compare side by side once more.",
   "does-not-pay": "At these prices, drop it or find a cheaper way.",
   "may-or-may-not": "Do not pay for it yet; try again with more plants.",

@@ -16,6 +16,7 @@ const answered: Readonly<Record<string, CellCall>> = {
   COMPARETWO: ["COMPARETWO", bare, straw, "table"],
   COMPAREMANY: ["COMPAREMANY", three, mulches, "table", null, "Bare"],
   WORTHIT: ["WORTHIT", bare, straw, 2.5, 1.1, "table"],
+  MANYTRIALS: ["MANYTRIALS", three, [[5], [5], [7], [7], [9], [9]], "table"],
   TOTALSONLY: ["TOTALSONLY", 412, 30, 655, 30, "table"],
   PLANTSNEEDED: ["PLANTSNEEDED", 0.3, 0.4, "table"],
   SMALLESTCHANGE: ["SMALLESTCHANGE", 8, 0.4],

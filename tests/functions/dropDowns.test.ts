@@ -17,6 +17,7 @@ const answered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   COMPARETWO: { usual: nine, new: nine },
   COMPAREMANY: { amounts: nine, treatments: mulches, usual: "Bare" },
   WORTHIT: { usual: nine, new: nine, price: 2, extra_cost: 1 },
+  MANYTRIALS: { usual_averages: nine, new_averages: nine },
   TOTALSONLY: { usual_total: 412, usual_plants: 30, new_total: 655, new_plants: 30 },
   PLANTSNEEDED: { change: 0.3, unevenness: 0.4 },
   SMALLESTCHANGE: { plants_each: 8, unevenness: 0.4 },

@@ -25,6 +25,7 @@ const texts: Readonly<Record<Absence["absent"], string>> = {
   "zero-total": "a total is 0: no percent",
   weights: "weights: no such range",
   "luck-of-counting": "never: luck in the counts may do it",
+  "one-trial": "one trial: no range",
   "no-extra": "no extra to pay for",
   "no-next-planting": "give next_plants to see this",
 };

@@ -29,6 +29,7 @@ test("every kind of problem is among the approved ones", () => {
     "ranges-swapped": true,
     "units-differ": true,
     "no-usable-plants": true,
+    "no-usable-trials": true,
     "usual-zero": true,
     "numbers-for-planted": true,
     "planted-unclear": true,

@@ -28,6 +28,7 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "zero-worthwhile" },
   { problem: "zero-unevenness", given: 0 },
   { problem: "price-not-above-zero", given: 0 },
+  { problem: "no-usable-trials", where: "B2:B7" },
   { problem: "zero-unevenness", given: -0.2 },
   { problem: "negative-amount", place: cell("D4"), given: -3 },
   { problem: "negative-amount", place: row("amounts", 4), given: -0.25 },

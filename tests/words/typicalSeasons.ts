@@ -1,4 +1,5 @@
 import type { Finding } from "../../src/nouns/finding";
+import { manyTrials } from "../../src/questions/manyTrials";
 import { totalsOnly } from "../../src/questions/totalsOnly";
 import { worthIt } from "../../src/questions/worthIt";
 import { found, given } from "../questions/range";
@@ -17,6 +18,14 @@ const worth = (named: Parameters<typeof given>[0]) => found(worthIt(given(named)
 const courgettes = {
   usual: ["Bare soil (kg)", 2.1, 3.4, 2.9, 3.3, 2.7, 3.6],
   new: ["Straw (kg)", 4.4, 3.9, 5.1, 4.2, 3.7, 4.8],
+};
+
+const trials = (named: Parameters<typeof given>[0]) => found(manyTrials(given(named)));
+/** Two plants each of six crops at Marlpit Corner, averages in kilograms. */
+const crops = {
+  usual_averages: ["Bare soil", 3.1, 0.9, 2.2, 1.4, 4.8, 0.6],
+  new_averages: ["Straw", 4.4, 1.1, 3.3, 1.3, 6.9, 0.8],
+  names: ["Crop", "courgettes", "runner beans", "beetroot", "leeks", "squash", "chard"],
 };
 
 /** By the title of the approved file's section. */
@@ -48,6 +57,20 @@ export const typicalSeasons: Readonly<Record<string, Finding>> = {
     new_plants: 2,
     measure: "weight",
   }),
+  "MANYTRIALS six crops": trials(crops),
+  "MANYTRIALS not settled": trials({ usual_averages: [3, 4, 5], new_averages: [4, 3.5, 6] }),
+  "MANYTRIALS two seasons": trials({
+    usual_averages: ["Old", 3, 4],
+    new_averages: ["New", 5, 6.7],
+    names: ["Year", 2022, 2023],
+  }),
+  "MANYTRIALS behind": trials({
+    usual_averages: crops.new_averages,
+    new_averages: crops.usual_averages,
+    names: crops.names,
+  }),
+  "MANYTRIALS one row, one left out": trials({ usual_averages: [3, 0], new_averages: [4, 2] }),
+  "MANYTRIALS all alike": trials({ usual_averages: [3, 6], new_averages: [4, 8] }),
   "WORTHIT straw pays": worth({ ...courgettes, price: 2.5, extra_cost: 0.5, next_plants: 120 }),
   "WORTHIT straw may or may not pay": worth({ ...courgettes, price: 2.5, extra_cost: 3 }),
   "WORTHIT straw does not pay": worth({ ...courgettes, price: 0.5, extra_cost: 4, how: "pairs" }),

@@ -15,12 +15,13 @@ it("has its sheets in the order of the work", () => {
     "The trial",
     "Two plants each",
     "Totals only",
+    "Many crops",
     "Before planting",
     "Try your own",
   ]);
 });
 
-it.each(["the-trial", "two-plants-each", "totals-only", "before-planting"])(
+it.each(["the-trial", "two-plants-each", "totals-only", "many-crops", "before-planting"])(
   "says on %s that its data are invented",
   (id) => {
     expect(textOf(id)).toContain("Invented data for practice.");
