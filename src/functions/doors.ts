@@ -1,6 +1,7 @@
 import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
+import { drawLots } from "./drawLots";
 import { perPlant } from "./perPlant";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
@@ -17,4 +18,5 @@ export const doors = {
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
+  DRAWLOTS: drawLots,
 };

@@ -1,3 +1,4 @@
+import type { DrawnLots } from "./findings/drawnLots";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { PerPlant } from "./findings/perPlant";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
@@ -14,4 +15,5 @@ export type Finding =
   | PlantsNeeded
   | SmallestChange
   | ChanceToSee
-  | ManyTreatments;
+  | ManyTreatments
+  | DrawnLots;

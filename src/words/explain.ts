@@ -1,6 +1,7 @@
 import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
+import { explainDrawnLots } from "./drawLotsExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
@@ -28,5 +29,7 @@ export function explain(finding: Finding): Explanation {
       return explainSmallestChange(finding);
     case "chance-to-see":
       return explainChanceToSee(finding);
+    case "drawn-lots":
+      return explainDrawnLots(finding);
   }
 }

@@ -11,4 +11,5 @@ export const contract: Readonly<Record<string, string>> = {
   PLANTSNEEDED: "change unevenness show? treatments? beds? chance? losses? worthwhile?",
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
+  DRAWLOTS: "treatments plants_each draw_number show? beds?",
 };
