@@ -121,4 +121,5 @@ export const dropDowns = {
   },
   SMALLESTCHANGE: { show: [...show, "Smallest change"], direction: ["more", "less"] },
   CHANCETOSEE: { show: [...show, "Chance to see it", "Chance it is enough to matter"] },
+  DRAWLOTS: { show: [...show, "Spot", "Bed", "Treatment", "Label"] },
 };

@@ -1,11 +1,12 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
+import { luckInClass } from "./luckInClass";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
 import { tryYourOwn } from "./tryYourOwn";
 import { twoPlantsEach } from "./twoPlantsEach";
 
-const plans = [theTrial, twoPlantsEach, beforePlanting, tryYourOwn];
+const plans = [theTrial, twoPlantsEach, beforePlanting, luckInClass, tryYourOwn];
 
 /** The workbook that the practice sheet opens with; every number in it is invented. */
 export function practiceWorkbook(): IWorkbookData {
