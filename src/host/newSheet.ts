@@ -4,9 +4,10 @@ import type { NumberFormat } from "./sheet";
 export interface NewCell {
   /**
    * "text" stays the text it is, also when it looks like a formula, a number or a date; "date" is a day by its number
-   * in the spreadsheet (1 is 1 January 1900 there); "formula" is in the neutral form: English names, commas, "=" first.
+   * in the spreadsheet (1 is 1 January 1900 there); "formula" is in the neutral form: English names, commas, "=" first;
+   * "blank" is an empty cell with a format, for what a formula's table will put there.
    */
-  readonly kind: "text" | "number" | "date" | "formula";
+  readonly kind: "text" | "number" | "date" | "formula" | "blank";
   readonly content: string | number;
   readonly format: NumberFormat;
   readonly bold: boolean;
@@ -44,4 +45,9 @@ export function dateCell(content: number): NewCell {
 
 export function formulaCell(content: string, look: Partial<Pick<NewCell, "format" | "bold">> = {}): NewCell {
   return { kind: "formula", content, format: look.format ?? "General", bold: look.bold ?? false };
+}
+
+/** An empty cell that a formula's table will fill. */
+export function blankCell(format: NumberFormat): NewCell {
+  return { kind: "blank", content: "", format, bold: false };
 }

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { excelSheet } from "../../src/host/excel/excelSheet";
-import { dateCell, formulaCell, type NewSheet, numberCell, textCell } from "../../src/host/newSheet";
+import { blankCell, dateCell, formulaCell, type NewSheet, numberCell, textCell } from "../../src/host/newSheet";
 import { change, contentOf } from "./host/workbook";
 import { openExcel } from "./openExcel";
 
@@ -11,7 +11,7 @@ const wanted: NewSheet = {
   widths: [64, 100],
   blocks: [
     { address: "A1", rows: [[textCell("=1+1", { bold: true }), null, numberCell(0.1, "0%")]] },
-    { address: "B3", rows: [[dateCell(45_000)], [formulaCell("=SUM(A1,C1)")], [textCell("3-2")]] },
+    { address: "B3", rows: [[dateCell(45_000)], [formulaCell("=SUM(A1,C1)")], [blankCell("0.0%")], [textCell("3-2")]] },
   ],
 };
 
@@ -24,7 +24,8 @@ it("adds a sheet with texts that stay texts, numbers, dates and formulas, and te
   expect(at(0, 2)).toMatchObject({ value: 0.1, format: "0%", bold: false });
   expect(at(2, 1)).toMatchObject({ value: 45_000, format: "yyyy-mm-dd" });
   expect(at(3, 1).formula).toBe("=SUM(A1,C1)");
-  expect(at(4, 1)).toMatchObject({ value: "3-2", formula: "" });
+  expect(at(4, 1)).toMatchObject({ value: "", formula: "", format: "0.0%" });
+  expect(at(5, 1)).toMatchObject({ value: "3-2", formula: "" });
   expect([...excel.book.widths]).toEqual([
     ["'Anna''s plan 2'!A:A", 48],
     ["'Anna''s plan 2'!B:B", 75],

@@ -20,7 +20,7 @@ const ofMany: readonly Asked[] = [
   ["What can I say?", "say", "General"],
 ];
 
-/** The questions with their formulas, four columns further on. */
+/** The questions with their formulas, two columns further on. */
 export function answerRows(
   desk: Desk,
   layout: TrialLayout,
@@ -29,10 +29,10 @@ export function answerRows(
   const two = standsSideBySide(layout.drawn);
   const asked = two ? ofTwo : ofMany;
   return [
-    [textCell("Answers, once the harvest is in", { bold: true }), null, null, null, null],
+    [textCell("Answers, once the harvest is in", { bold: true }), null, null],
     ...asked.map(([question, show, format]) => {
       const formula = two ? compareTwo(desk, layout, { show, firstOfTable }) : compareMany(desk, layout, show);
-      return [textCell(question), null, null, null, formulaCell(formula, { format })];
+      return [textCell(question), null, formulaCell(formula, { format })];
     }),
   ];
 }

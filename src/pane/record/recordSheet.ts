@@ -1,5 +1,6 @@
 import type { Desk } from "../../answers/desk";
-import { type Block, formulaCell, type NewSheet, textCell } from "../../host/newSheet";
+import { type Block, blankCell, formulaCell, type NewSheet, textCell } from "../../host/newSheet";
+import type { NumberFormat } from "../../host/sheet";
 import { answerRows, manyTable } from "./answerRows";
 import { mapRows } from "./mapRows";
 import { settledBlock } from "./settledBlock";
@@ -8,8 +9,22 @@ import { spotsBlock } from "./spotsBlock";
 import { places, standsSideBySide, type TrialLayout } from "./trialLayout";
 
 /** Spot, bed, treatment, label, total, notes, a gap; then the columns beside the list. */
-const widths = [46, 46, 130, 92, 150, 200, 20];
-const widthBeside = 118;
+const widths = [46, 46, 130, 92, 140, 160, 16];
+const widthBeside = 124;
+/** How the columns of the table of several treatments are shown, from the second on. */
+const tableFormats: readonly NumberFormat[] = [
+  "0.0%",
+  "General",
+  "General",
+  "0",
+  "0",
+  "0",
+  "0",
+  "0.0%",
+  "0.0%",
+  "0.000",
+  "General",
+];
 
 /**
  * The sheet that a trial is planted and recorded on: what was settled before planting, the spots as drawn with room for
@@ -21,7 +36,7 @@ export function recordSheet(desk: Desk, layout: TrialLayout): NewSheet {
   const map = mapRows(layout.drawn);
   const below = places.heading + 1 + map.length + 1;
   const answers = answerRows(desk, layout, below + 1);
-  const beside = Math.max(map[0]?.length ?? 0, 5);
+  const beside = Math.max(map[0]?.length ?? 0, tableFormats.length + 1);
   return {
     name: "Trial plan",
     widths: [...widths, ...Array.from({ length: beside }, () => widthBeside)],
@@ -44,7 +59,9 @@ function headed(row: number, heading: string): Block {
 function compared(desk: Desk, layout: TrialLayout, row: number): readonly Block[] {
   const address = `${places.beside}${row + 1}`;
   if (!standsSideBySide(layout.drawn)) {
-    return [headed(row, "All the numbers"), { address, rows: [[formulaCell(manyTable(desk, layout))]] }];
+    const table = formulaCell(manyTable(desk, layout), { bold: true });
+    const filled = layout.drawn.treatments.map(() => tableFormats.map((format) => blankCell(format)));
+    return [headed(row, "All the numbers"), { address, rows: [[table]] }, { address: `I${row + 2}`, rows: filled }];
   }
   return [headed(row, "Side by side: fills itself from the list"), { address, rows: sideBySideRows(layout) }];
 }

@@ -5,7 +5,7 @@ import { places, type TrialLayout } from "./trialLayout";
 export function spotsBlock({ drawn }: TrialLayout): Block {
   const headings = ["Spot", "Bed", "Treatment", "Label"].map((heading) => textCell(heading, { bold: true }));
   const measure = formulaCell(`=${places.measure}`, { bold: true });
-  const notes = textCell("Notes: lost when, and why", { bold: true });
+  const notes = textCell("Notes: lost when, why", { bold: true });
   return {
     address: `A${places.heading}`,
     rows: [

@@ -22,7 +22,6 @@ export const places = {
   /** What stands beside the list begins here. */
   beside: "H",
   answers: 5,
-  answer: "L",
 } as const;
 
 /** The row of a spot, by its place in the list from 0. */

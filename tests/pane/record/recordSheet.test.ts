@@ -58,7 +58,7 @@ describe("four mulches, one each in eight beds", () => {
   });
 
   it("asks COMPAREMANY over the list, the usual and worthwhile by their cells", () => {
-    expect(cells.get("L6")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E44,C12:C44,"answer",B12:B44,E8,,E6)');
+    expect(cells.get("J6")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E44,C12:C44,"answer",B12:B44,E8,,E6)');
     expect(cells.get("H24")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E44,C12:C44,"table",B12:B44,E8,,E6)');
     expect(cells.get("E12")).toMatchObject({ kind: "formula", content: "=E5" });
   });
@@ -82,7 +82,7 @@ describe("two treatments", () => {
   it("one each in beds stand side by side, each cell at its plant's row", () => {
     const sheet = sheetOf({ treatments: ["Bare soil", "Straw"], plants_each: 8, beds: 8 });
     const cells = cellsOf(sheet);
-    expect(cells.get("L6")?.content).toBe('=FAIRBED.COMPARETWO(I24:I32,J24:J32,"answer","beds",E6)');
+    expect(cells.get("J6")?.content).toBe('=FAIRBED.COMPARETWO(I24:I32,J24:J32,"answer","beds",E6)');
     expect(["H24", "I24", "J24"].map((at) => cells.get(at)?.content)).toEqual(["Bed", "Bare soil (g)", "Straw (g)"]);
     const order = reference.cases.plans[2]?.order ?? [];
     for (const [letter, name] of [
@@ -100,7 +100,7 @@ describe("two treatments", () => {
     const cells = cellsOf(sheetOf({ treatments: ["Bare soil", "Straw"], plants_each: 6 }));
     expect(cells.get("H14")?.content).toBe("P1 to P8");
     expect(cells.get("H15")?.content).toBe("P9 to P12");
-    expect(cells.get("L6")?.content).toBe('=FAIRBED.COMPARETWO(I18:I24,J18:J24,"answer",,E6)');
+    expect(cells.get("J6")?.content).toBe('=FAIRBED.COMPARETWO(I18:I24,J18:J24,"answer",,E6)');
     expect(cells.get("B13")).toBeUndefined();
   });
 
@@ -108,13 +108,13 @@ describe("two treatments", () => {
     "a name that cannot head a column is told apart by its label: %s",
     (name) => {
       const cells = cellsOf(sheetOf({ treatments: [name, "Straw"], plants_each: 4 }));
-      expect(cells.get("L6")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E20,C12:C20,"answer",,E8,,E6)');
+      expect(cells.get("J6")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E20,C12:C20,"answer",,E8,,E6)');
     },
   );
 
   it("several of each in a bed are compared within beds by COMPAREMANY", () => {
     const cells = cellsOf(sheetOf({ treatments: 2, plants_each: 6, beds: 3 }));
-    expect(cells.get("L6")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E24,C12:C24,"answer",B12:B24,E8,,E6)');
+    expect(cells.get("J6")?.content).toBe('=FAIRBED.COMPAREMANY(E12:E24,C12:C24,"answer",B12:B24,E8,,E6)');
   });
 });
 

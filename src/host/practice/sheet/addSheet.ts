@@ -57,6 +57,7 @@ function gridCell({ kind, content, format, bold }: NewCell): ICellData {
     ...(format === "General" ? {} : { n: { pattern: format } }),
   };
   const look = Object.keys(style).length === 0 ? {} : { s: style };
+  if (kind === "blank") return look;
   if (kind === "formula") return { f: String(content), ...look };
   return { v: content, t: kind === "text" ? CellValueType.STRING : CellValueType.NUMBER, ...look };
 }

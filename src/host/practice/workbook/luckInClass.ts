@@ -33,7 +33,7 @@ export const luckInClass: SheetPlan = {
       '=MAX(SUMIF(C2:C9,"A",B2:B9),SUMIF(C2:C9,"B",B2:B9))/MIN(SUMIF(C2:C9,"A",B2:B9),SUMIF(C2:C9,"B",B2:B9))-1',
       "0.0%",
     ),
-    H4: text("Of the 20 draws on the left, how many give a lead of 30 %?"),
+    H4: text("How many of the 20 draws give 30 % or more?"),
     I4: formula(`=COUNTIF(F2:F${draws + 1},">=0.3")`, "0"),
     H5: text("The widest lead of the 20"),
     I5: formula(`=MAX(F2:F${draws + 1})`, "0.0%"),
