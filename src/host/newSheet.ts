@@ -1,4 +1,5 @@
-import type { NumberFormat } from "./sheet";
+/** How a written formula's result is to be shown. */
+export type NumberFormat = "General" | "0%" | "0.0%" | "0" | "0.0" | "0.00" | "0.000" | "yyyy-mm-dd";
 
 /** What one cell of a new sheet holds, and how it looks. */
 export interface NewCell {

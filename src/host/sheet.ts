@@ -1,6 +1,6 @@
 import type { Cell } from "../nouns/cell";
 import type { Corner } from "../nouns/cellRange";
-import type { NewSheet } from "./newSheet";
+import type { NewSheet, NumberFormat } from "./newSheet";
 
 /** What the grower has selected, and what stands in its first cell. */
 export interface Selection {
@@ -37,9 +37,6 @@ export interface SheetTrouble {
   /** The reference or address concerned, as far as there is one. */
   readonly where: string;
 }
-
-/** How a written formula's result is to be shown. */
-export type NumberFormat = "General" | "0%" | "0.0%" | "0" | "0.0" | "0.00" | "0.000" | "yyyy-mm-dd";
 
 /** A formula to be put into a cell. */
 export interface Entry {

@@ -1,7 +1,7 @@
 import type { Desk } from "../../src/answers/desk";
 import { findCalls } from "../../src/formula/findCalls";
-import type { Block, NewCell } from "../../src/host/newSheet";
-import type { Entry, NumberFormat, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
+import type { Block, NewCell, NumberFormat } from "../../src/host/newSheet";
+import type { Entry, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
 import type { Cell } from "../../src/nouns/cell";
 import { addressOf, firstSpot } from "../../src/pane/address";
 import { ask } from "../../src/pane/ask";

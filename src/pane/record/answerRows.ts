@@ -1,7 +1,7 @@
 import type { Desk } from "../../answers/desk";
 import { quoted } from "../../formula/quoted";
+import type { NumberFormat } from "../../host/newSheet";
 import { formulaCell, type NewCell, textCell } from "../../host/newSheet";
-import type { NumberFormat } from "../../host/sheet";
 import { formulaOf } from "../plan/deskCall";
 import { places, spotRow, standsSideBySide, type TrialLayout } from "./trialLayout";
 

@@ -1,6 +1,6 @@
 import type { Desk } from "../../answers/desk";
+import type { NumberFormat } from "../../host/newSheet";
 import { type Block, blankCell, formulaCell, type NewSheet, textCell } from "../../host/newSheet";
-import type { NumberFormat } from "../../host/sheet";
 import { answerRows, manyTable } from "./answerRows";
 import { mapRows } from "./mapRows";
 import { settledBlock } from "./settledBlock";

@@ -21,7 +21,7 @@ export function addSheet(grid: Grid, wanted: NewSheet): string {
 }
 
 /** A new sheet in the grid's own form. */
-export function newSheetData({ blocks, widths }: NewSheet): Partial<IWorksheetData> {
+function newSheetData({ blocks, widths }: NewSheet): Partial<IWorksheetData> {
   const cells = new Map<number, Map<number, ICellData>>();
   for (const { address, rows } of blocks) {
     const { startRow, startColumn } = deserializeRangeWithSheet(address).range;
