@@ -154,4 +154,5 @@ export const dropDowns = {
       "Counts only, high",
     ],
   },
+  DRAWLOTS: { show: [...show, "Spot", "Bed", "Treatment", "Label"] },
 };

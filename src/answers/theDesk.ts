@@ -2,6 +2,7 @@ import { chanceToSeeFunction } from "./chanceToSee";
 import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
+import { drawLotsFunction } from "./drawLots";
 import { manyTrialsFunction } from "./manyTrials";
 import { perPlantFunction } from "./perPlant";
 import { plantsNeededFunction } from "./plantsNeeded";
@@ -24,6 +25,7 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),
+  seal(drawLotsFunction),
 ];
 
 const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));

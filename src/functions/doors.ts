@@ -1,6 +1,7 @@
 import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
+import { drawLots } from "./drawLots";
 import { manyTrials } from "./manyTrials";
 import { perPlant } from "./perPlant";
 import { plantsNeeded } from "./plantsNeeded";
@@ -23,4 +24,5 @@ export const doors = {
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
+  DRAWLOTS: drawLots,
 };

@@ -1,5 +1,6 @@
 import type { Cell } from "../nouns/cell";
 import type { Corner } from "../nouns/cellRange";
+import type { NewSheet, NumberFormat } from "./newSheet";
 
 /** What the grower has selected, and what stands in its first cell. */
 export interface Selection {
@@ -37,9 +38,6 @@ export interface SheetTrouble {
   readonly where: string;
 }
 
-/** How a written formula's result is to be shown. */
-export type NumberFormat = "General" | "0.0%" | "0" | "0.0" | "0.00" | "0.000";
-
 /** A formula to be put into a cell. */
 export interface Entry {
   readonly sheet: string;
@@ -68,6 +66,11 @@ export interface Sheet {
   onChange(notice: () => void): () => void;
   /** Writes entries. Rejects with "not-empty" before writing anything when a cell holds something, unless `over`. */
   write(entries: readonly Entry[], over: boolean): Promise<void>;
+  /**
+   * Adds a sheet behind the others, shows it, and answers with the name it got. Never touches a sheet that was there:
+   * a name that is taken gets a number. When a step fails, what was added is taken away again.
+   */
+  add(sheet: NewSheet): Promise<string>;
   /** Sets the number format of the selected cell. */
   format(sheet: string, address: string, format: NumberFormat): Promise<void>;
   /** Selects a cell so that the grower sees it. */

@@ -44,5 +44,5 @@ export type Caution =
   | { readonly caution: "C29" }
   | { readonly caution: "C30" }
   | { readonly caution: "C35"; readonly place: Place }
-  | { readonly caution: "C37" }
+  | { readonly caution: "C39" }
   | { readonly caution: "C38"; readonly places: readonly Place[] };

@@ -1,3 +1,4 @@
+import type { DrawnLots } from "./findings/drawnLots";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { ManyTrials } from "./findings/manyTrials";
 import type { PerPlant } from "./findings/perPlant";
@@ -20,4 +21,5 @@ export type Finding =
   | ManyTreatments
   | ManyTrials
   | TotalsOnly
-  | WorthIt;
+  | WorthIt
+  | DrawnLots;

@@ -64,6 +64,11 @@ export type Problem =
   | { readonly problem: "too-few-each"; readonly given: number }
   | { readonly problem: "not-a-multiple"; readonly plants: number; readonly beds: number }
   | { readonly problem: "no-freedom"; readonly plants: number; readonly treatments: number; readonly beds: number }
+  | { readonly problem: "no-draw-number" }
+  | { readonly problem: "draw-number"; readonly given: number }
+  | { readonly problem: "too-many-spots"; readonly spots: number; readonly most: number }
+  | { readonly problem: "name-twice"; readonly name: string }
+  | { readonly problem: "error-for-name"; readonly place: Place; readonly given: string }
   | { readonly problem: "too-few-treatments"; readonly names: readonly string[] }
   | { readonly problem: "too-many-treatments"; readonly count: number; readonly most: number }
   | { readonly problem: "usual-not-named"; readonly names: readonly string[] }

@@ -1,4 +1,4 @@
-import type { NumberFormat } from "../host/sheet";
+import type { NumberFormat } from "../host/newSheet";
 import type { LineFormat, Output } from "../nouns/line";
 import { amountText } from "../words/amount";
 import { percentText } from "../words/percent";

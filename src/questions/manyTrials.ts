@@ -50,7 +50,7 @@ export function manyTrials(given: Given): ManyTrials | Problem {
     ahead: trials.filter((trial) => trial.tried > trial.usual).length,
     behind: trials.filter((trial) => trial.tried < trial.usual).length,
     cautions: lazy((): readonly Caution[] => [
-      ...(trials.length > 1 ? [{ caution: "C37" } as const] : []),
+      ...(trials.length > 1 ? [{ caution: "C39" } as const] : []),
       ...(leftOut.length > 0 ? [{ caution: "C38", places: leftOut } as const] : []),
       ...readingCautions([read.usual, read.tried]),
       // Many crops are still one place and season; seasons and places are not.

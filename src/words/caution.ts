@@ -54,7 +54,7 @@ const weakBase = {
 
 /** The cautions whose words never change. */
 const fixed: Readonly<
-  Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37", string>
+  Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C39", string>
 > = {
   C02: "Some plants are in here more than once. Add up each plant's picks first, so each plant counts once.",
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
@@ -65,7 +65,7 @@ const fixed: Readonly<
   C25: "Prices and labour are taken as certain. Storage, waste and your time count only if you put them in.",
   C28: "Under four plants each cannot settle anything.",
   C29: "More likely to miss a real change than to see it.",
-  C37: "This takes the gain as alike in all of them.",
+  C39: "This takes the gain as alike in all of them.",
   C30: "When a small trial finds a gain, the gain is often smaller in truth.",
 };
 

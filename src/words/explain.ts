@@ -1,6 +1,7 @@
 import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
+import { explainDrawnLots } from "./drawLotsExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainManyTrials } from "./manyTrialsExplained";
 import { explainPerPlant } from "./perPlantExplained";
@@ -37,5 +38,7 @@ export function explain(finding: Finding): Explanation {
       return explainSmallestChange(finding);
     case "chance-to-see":
       return explainChanceToSee(finding);
+    case "drawn-lots":
+      return explainDrawnLots(finding);
   }
 }

@@ -1,6 +1,7 @@
 import type { Problem } from "../nouns/problem";
 import { argumentProblemSentence } from "./argumentProblem";
 import { dataProblemSentence } from "./dataProblem";
+import { drawProblemSentence } from "./drawProblem";
 import { layoutProblemSentence } from "./layoutProblem";
 import { planProblemSentence } from "./planProblem";
 import { sentenceStart } from "./sentenceStart";
@@ -47,6 +48,12 @@ function sentence(problem: Problem): string {
     case "no-shared-bed":
     case "own-unevenness-in-beds":
       return layoutProblemSentence(problem);
+    case "no-draw-number":
+    case "draw-number":
+    case "too-many-spots":
+    case "name-twice":
+    case "error-for-name":
+      return drawProblemSentence(problem);
     default:
       return planProblemSentence(problem);
   }

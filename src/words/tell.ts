@@ -1,6 +1,7 @@
 import type { Told } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
+import { tellDrawnLots } from "./drawLots";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellManyTrials } from "./manyTrials";
 import { tellPerPlant } from "./perPlant";
@@ -37,5 +38,7 @@ export function tell(finding: Finding): Told {
       return tellSmallestChange(finding);
     case "chance-to-see":
       return tellChanceToSee(finding);
+    case "drawn-lots":
+      return tellDrawnLots(finding);
   }
 }

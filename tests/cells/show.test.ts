@@ -38,6 +38,17 @@ const rows: Showable = {
   }),
 };
 
+it("an answer that is a list is shown as that list", () => {
+  const list = [["Spot"], [1], [2]];
+  expect(outputs({ ...pairs, answer: () => list }, null)).toEqual(list);
+});
+
+it("rows without names of their own are neither shown nor listed", () => {
+  const spots = { header: ["Spot", "Label"], rows: [[3, "P3"]], main: null };
+  const listed = { ...pairs, columns: () => spots };
+  expect(show(listed, "3")).toMatchObject({ problem: "unknown-show", allowed: expect.not.arrayContaining(["3"]) });
+});
+
 describe("order of reading", () => {
   it.each([
     [null, [[44]]],

@@ -24,6 +24,7 @@ const calls: readonly CellCall[] = [
   ["PLANTSNEEDED", 0.3, empty, "table", empty, empty, empty, empty, empty],
   ["SMALLESTCHANGE", 8, empty, empty, empty, empty, empty, empty],
   ["CHANCETOSEE", 0.3, 8, empty, empty, empty, empty, empty],
+  ["DRAWLOTS", 3, 4, empty, empty, empty],
 ];
 
 /** How often the page asked Excel which cells are empty. */

@@ -35,7 +35,7 @@ it("a table is replaced by what it shows, texts as texts, and its formula comes 
   ];
   excel.book.spills.set("Trial!C2", { ...cell(1, 2), rows: 2, columns: 2 });
   fill(excel.book, cell(1, 2), table);
-  excel.book.sheets.get("Trial")?.set("1,2", { value: "Per plant", formula, format: "General" });
+  excel.book.sheets.get("Trial")?.set("1,2", { value: "Per plant", formula, format: "General", bold: false });
   const kept = await excelUpkeep().keepAsText("Trial", "C2");
   expect(kept).toEqual({ sheet: "Trial", address: "C2:D3", formula });
   expect(contentOf(excel.book, cell(1, 2))).toMatchObject({ formula: "", value: "Per plant" });

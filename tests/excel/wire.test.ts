@@ -21,6 +21,7 @@ const answered: Readonly<Record<string, CellCall>> = {
   PLANTSNEEDED: ["PLANTSNEEDED", 0.3, 0.4, "table"],
   SMALLESTCHANGE: ["SMALLESTCHANGE", 8, 0.4],
   CHANCETOSEE: ["CHANCETOSEE", 0.3, 8, 0.4, "table"],
+  DRAWLOTS: ["DRAWLOTS", [["Bare"], ["Straw"]], 4, 1431],
 };
 
 describe("the functions as Excel finds them", () => {

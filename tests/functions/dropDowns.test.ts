@@ -22,6 +22,7 @@ const answered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   PLANTSNEEDED: { change: 0.3, unevenness: 0.4 },
   SMALLESTCHANGE: { plants_each: 8, unevenness: 0.4 },
   CHANCETOSEE: { change: 0.3, plants_each: 8, unevenness: 0.4 },
+  DRAWLOTS: { treatments: 3, plants_each: 4, draw_number: 1431 },
 };
 /** Names of rows, which are the grower's own words. */
 const ownNames = ["Bare", "Straw", "Paper", "Treatment 1", "All"];

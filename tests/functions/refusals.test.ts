@@ -68,6 +68,16 @@ const options: readonly Refusal[] = [
   ["plants_each below 2", "CHANCETOSEE", 0.3, 1, 0.25],
   ["plants_each not a multiple of beds", "SMALLESTCHANGE", 8, 0.25, null, null, 3],
   ["plants_each not a multiple of beds", "CHANCETOSEE", 0.3, 8, 0.25, null, 3, 5],
+  ["no draw number", "DRAWLOTS", 2, 6, null, "table"],
+  ["draw number not whole", "DRAWLOTS", 2, 6, 2.5],
+  ["draw number typed as a time", "DRAWLOTS", 2, 6, 0.6048611],
+  ["draw number in words", "DRAWLOTS", 2, 6, "noon"],
+  ["treatments called alike", "DRAWLOTS", ["Straw", "Bare soil", "straw"], 6, 1431],
+  ["one treatment only", "DRAWLOTS", "Straw", 6, 1431],
+  ["an error for a name", "DRAWLOTS", at("Trial!A2:A3", ["Straw", { type: "Error", basicValue: "#N/A" }]), 6, 1431],
+  ["more than 2 000 spots", "DRAWLOTS", 4, 600, 1431],
+  ["plants that do not share out among the beds", "DRAWLOTS", 2, 7, 1431, null, 3],
+  ["a word one place further on", "DRAWLOTS", 2, 6, 1431, "one each"],
   ["several cells for an option", "COMPARETWO", plants, plants, null, null, [0.1, 0.2]],
 ];
 

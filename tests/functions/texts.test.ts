@@ -70,6 +70,9 @@ const calls: readonly Call[] = [
   ["six plants each, less wanted", "SMALLESTCHANGE", [6, 0.25], [null, null, null, "less"]],
   ["six plants each", "CHANCETOSEE", [0.5, 6, 0.3]],
   ["a small trial", "CHANCETOSEE", [0.2, 4, null]],
+  ["two mulches, separate plants", "DRAWLOTS", [["Bare soil", "Straw"], 6, 1431]],
+  ["four, one each in three beds", "DRAWLOTS", [4, 3, 7], ["one each"]],
+  ["no number yet", "DRAWLOTS", [4, 8, null]],
 ];
 
 it("words, say and cautions of typical calls, as a grower reads them", async () => {

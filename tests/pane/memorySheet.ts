@@ -1,6 +1,7 @@
 import type { Desk } from "../../src/answers/desk";
 import { findCalls } from "../../src/formula/findCalls";
-import type { Entry, NumberFormat, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
+import type { Block, NewCell, NumberFormat } from "../../src/host/newSheet";
+import type { Entry, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
 import type { Cell } from "../../src/nouns/cell";
 import { addressOf, firstSpot } from "../../src/pane/address";
 import { ask } from "../../src/pane/ask";
@@ -25,6 +26,8 @@ export interface MemorySheet extends Sheet {
   /** Makes the next selections fail, or none. */
   refuse(trouble: SheetTrouble | null): void;
   at(address: string, sheet?: string): Content | undefined;
+  /** Names of the sheets that were added, in their order. */
+  readonly added: readonly string[];
 }
 
 const home = "Mulch";
@@ -32,6 +35,7 @@ const empty: Content = { formula: "", value: null, format: "General" };
 
 export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> = {}): MemorySheet {
   const cells = new Map<string, Content>();
+  const added: string[] = [];
   const listeners = new Set<() => void>();
   let selected = { sheet: home, address: "A1" };
   let refusal: SheetTrouble | null = null;
@@ -70,6 +74,7 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
   };
 
   const memory: MemorySheet = {
+    added,
     async selection(): Promise<Selection> {
       if (refusal !== null) throw refusal;
       const [first = ""] = selected.address.split(":");
@@ -89,6 +94,16 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
         put(address, sheet, { formula, value: formula === "" ? content : await workOut(formula, sheet), format });
       }
       notify();
+    },
+    async add({ name, blocks }) {
+      added.push(name);
+      for (const { spot, cell } of blocks.flatMap(spotsOf)) {
+        const formula = cell.kind === "formula" ? String(cell.content) : "";
+        put(spot, name, { formula, value: formula === "" ? cell.content : null, format: cell.format });
+      }
+      selected = { sheet: name, address: "A1" };
+      notify();
+      return name;
     },
     async format(sheet, address, format) {
       put(address, sheet, { format });
@@ -131,4 +146,14 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
 
 function trouble(kind: SheetTrouble["trouble"], where: string): SheetTrouble {
   return { trouble: kind, where };
+}
+
+/** The cells of a block with their addresses. */
+function spotsOf({ address, rows }: Block): readonly { readonly spot: string; readonly cell: NewCell }[] {
+  const { row, column } = firstSpot(address);
+  return rows.flatMap((cells, down) =>
+    cells.flatMap((cell, across) =>
+      cell === null ? [] : [{ spot: addressOf({ row: row + down, column: column + across }), cell }],
+    ),
+  );
 }

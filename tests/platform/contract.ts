@@ -14,4 +14,5 @@ export const contract: Readonly<Record<string, string>> = {
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
   WORTHIT: "usual new price extra_cost show? how? next_plants?",
   MANYTRIALS: "usual_averages new_averages show? names?",
+  DRAWLOTS: "treatments plants_each draw_number show? beds?",
 };

@@ -32,7 +32,7 @@ test("every caution is among the approved ones, under its own code", () => {
     C28: true,
     C29: true,
     C30: true,
-    C37: true,
+    C39: true,
     C38: true,
     C35: true,
   };

@@ -1,4 +1,5 @@
 import type { Caution } from "../../src/nouns/caution";
+import type { DrawnLots } from "../../src/nouns/findings/drawnLots";
 import type { PerPlant } from "../../src/nouns/findings/perPlant";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "../../src/nouns/findings/planning";
 import type { Group, LabelSwap, TwoTreatments } from "../../src/nouns/findings/twoTreatments";
@@ -193,4 +194,12 @@ export function chanceToSee(
   cautions: readonly Caution[] = [],
 ): ChanceToSee {
   return { finding: "chance-to-see", ...separate, worthwhile: tenPercent, ...facts, cautions: () => cautions };
+}
+
+/** A plan drawn by lot; its words look at no spot. */
+export function drawnLots(
+  facts: Pick<DrawnLots, "treatments" | "plantsEach" | "beds"> & Partial<Pick<DrawnLots, "drawNumber">>,
+  cautions: readonly Caution[] = [placeAndSeason],
+): DrawnLots {
+  return { finding: "drawn-lots", drawNumber: 1431, spots: [], ...facts, cautions: () => cautions };
 }

@@ -46,7 +46,7 @@ export const typicalCautions: readonly Caution[] = [
   { caution: "C21", place: row("new", 3) },
   { caution: "C22" },
   { caution: "C25" },
-  { caution: "C37" },
+  { caution: "C39" },
   { caution: "C38", places: [cell("B5")] },
   { caution: "C38", places: [cell("B5"), cell("B7")] },
   { caution: "C27", unevenness: 0.35 },

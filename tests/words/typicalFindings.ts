@@ -2,6 +2,7 @@ import type { Finding } from "../../src/nouns/finding";
 import {
   cell,
   chanceToSee,
+  drawnLots,
   oneUnevenness,
   perPlant,
   placeAndSeason,
@@ -197,4 +198,20 @@ export const typicalFindings: Readonly<Record<string, Finding>> = {
     chanceToSee: 0.025,
     chanceEnough: 0.0002,
   }),
+  "DRAWLOTS four mulches in eight beds": drawnLots({
+    treatments: ["Bare soil", "Straw", "Woodchip", "Grass clippings"],
+    plantsEach: 8,
+    beds: 8,
+  }),
+  "DRAWLOTS two of three each in a bed": drawnLots({ treatments: ["A", "B", "C"], plantsEach: 4, beds: 2 }),
+  "DRAWLOTS separate plants, three each": drawnLots({ treatments: ["Bare soil", "Straw"], plantsEach: 3, beds: null }, [
+    { caution: "C28" },
+    placeAndSeason,
+  ]),
+  "DRAWLOTS twenty long names": drawnLots({
+    treatments: Array.from({ length: 20 }, (_, at) => `Mix ${at + 1} from the seed swap`),
+    plantsEach: 6,
+    beds: null,
+  }),
+  "DRAWLOTS no number yet": drawnLots({ treatments: ["A", "B"], plantsEach: 6, beds: null, drawNumber: null }),
 };

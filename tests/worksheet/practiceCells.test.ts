@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { openPracticePage, put, select, type, value } from "../browser/practicePage";
 import { near } from "../near";
+import luck from "../reference/luck.json";
 import reference from "../reference/practiceCells.json";
 
 // The numbers are R's: tests/reference/practiceCells.R.
@@ -112,5 +113,20 @@ describe("a call that cannot be answered", () => {
 
   it("shows #N/A when a number is due and the cells hold none", async () => {
     expect(await put(page, [own, "M2"], "=FAIRBED.PERPLANT(Z1:Z9)")).toEqual({ error: "#N/A" });
+  });
+});
+
+describe("the luck of twenty draws is R's", () => {
+  const sheet = "Luck in class";
+  it.each(luck.cases.gaps.map((gap, at) => [at + 1, gap] as const))("draw number %d", async (draw, gap) => {
+    near(String(draw), Number(await value(page, sheet, `F${draw + 1}`)), gap, { relative: 1e-12 });
+  });
+
+  it("the sheet counts them, and follows the number that is typed", async () => {
+    expect(await value(page, sheet, "I4")).toBe(luck.cases.wide);
+    near("widest", Number(await value(page, sheet, "I5")), luck.cases.widest, { relative: 1e-12 });
+    near("unevenness", Number(await value(page, sheet, "I6")), luck.cases.unevenness, { relative: 1e-12 });
+    await put(page, [sheet, "I2"], 7);
+    near("by hand", Number(await value(page, sheet, "I3")), luck.cases.gaps[6] ?? 0, { relative: 1e-12 });
   });
 });

@@ -1,4 +1,5 @@
 import type { Sheet } from "../sheet";
+import { addExcelSheet } from "./addExcelSheet";
 import { excelCalls } from "./excelCalls";
 import { excelChanges } from "./excelChanges";
 import { excelSelection } from "./excelSelection";
@@ -14,6 +15,7 @@ export function excelSheet(): Sheet {
     read: readExcel,
     onChange: excelChanges,
     write: writeExcel,
+    add: addExcelSheet,
     format: (sheet, address, format) =>
       inExcel(address, async (context) => {
         context.workbook.worksheets.getItem(sheet).getRange(address).numberFormat = [[format]];

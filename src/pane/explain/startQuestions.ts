@@ -1,4 +1,4 @@
-import type { NumberFormat } from "../../host/sheet";
+import type { NumberFormat } from "../../host/newSheet";
 
 /** One question that a grower may start with. */
 export interface StartQuestion {

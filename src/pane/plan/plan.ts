@@ -5,6 +5,7 @@ import { folded } from "../dom/blocks";
 import { element } from "../dom/element";
 import type { Part } from "../dom/tabs";
 import { placing, type Target } from "../placing";
+import { layoutPart } from "../record/layoutPart";
 import { planEntries } from "./planEntries";
 import { planForm } from "./planForm";
 import { planResult } from "./planResult";
@@ -21,7 +22,8 @@ export function planPart(context: Context): Part {
     done: ({ address }) => context.announce(`The plan stands at ${address} now.`),
   });
   const put = folded("Put this plan into the sheet", () => [place.root]);
-  const root = element("div", {}, form.root, result, put);
+  const layout = layoutPart(context);
+  const root = element("div", {}, form.root, result, layout.root, put);
   let answered = false;
   context.watched.listen(() => {
     if (!answered) return;
@@ -45,6 +47,8 @@ export function planPart(context: Context): Part {
         : planResult(context.desk, given.question);
     result.replaceChildren(...children.filter((child) => child !== null));
     put.hidden = typeof given === "string";
+    layout.root.hidden = put.hidden;
+    if (typeof given !== "string") layout.follow(given.question);
     place.refresh();
     context.announce(says);
   }

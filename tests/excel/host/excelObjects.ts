@@ -29,7 +29,20 @@ function worksheets(book: Workbook): HostObject {
     if (!book.sheets.has(String(name))) throw refusal("ItemNotFound");
     return worksheet(book, String(name));
   };
-  return { item, items: () => [...book.sheets.keys()].map(item) };
+  return {
+    item,
+    items: () => [...book.sheets.keys()].map(item),
+    methods: { GetItem: item, Add: (name) => worksheet(book, addedSheet(book, String(name))) },
+  };
+}
+
+/** Excel refuses a name that a sheet has already, in any letter case. */
+function addedSheet(book: Workbook, name: string): string {
+  const taken = [...book.sheets.keys()].some((other) => other.toLowerCase() === name.toLowerCase());
+  if (book.structureProtected) throw refusal("AccessDenied");
+  if (taken || name.length > 31) throw refusal("InvalidArgument");
+  book.sheets.set(name, new Map());
+  return name;
 }
 
 function worksheet(book: Workbook, name: string): HostObject {
@@ -51,6 +64,9 @@ function worksheet(book: Workbook, name: string): HostObject {
         }),
       GetUsedRangeOrNullObject: () => usedRange(book, wholeSheet(name)),
       Activate: () => null,
+      Delete: () => {
+        book.sheets.delete(name);
+      },
     },
   };
 }
@@ -62,7 +78,7 @@ function usedRange(book: Workbook, area: Area): HostObject {
 
 function rangeObject(book: Workbook, area: Area): HostObject {
   return {
-    objects: { Worksheet: () => worksheet(book, area.sheet) },
+    objects: { Worksheet: () => worksheet(book, area.sheet), Format: () => formatObject(book, area) },
     properties: { ...places(area), ...contents(book, area) },
     settable: {
       Formulas: (rows) => write(book, area, rows),
@@ -78,6 +94,11 @@ function rangeObject(book: Workbook, area: Area): HostObject {
           rows: 1,
           columns: 1,
         }),
+      GetOffsetRange: (down, across) =>
+        rangeObject(book, { ...area, row: area.row + Number(down), column: area.column + Number(across) }),
+      GetResizedRange: (down, across) =>
+        rangeObject(book, { ...area, rows: area.rows + Number(down), columns: area.columns + Number(across) }),
+      GetEntireColumn: () => rangeObject(book, { ...area, row: 0, rows: lastRow }),
       GetUsedRangeOrNullObject: () => usedRange(book, area),
       GetSpillingToRangeOrNullObject: () => {
         const reached = book.spills.get(addressOf(area));
@@ -91,6 +112,16 @@ function rangeObject(book: Workbook, area: Area): HostObject {
         book.selected = [area];
       },
     },
+  };
+}
+
+function formatObject(book: Workbook, area: Area): HostObject {
+  const font: HostObject = {
+    settable: { Bold: (bold) => void eachCell(area, (cell) => change(book, cell, { bold: bold === true })) },
+  };
+  return {
+    objects: { Font: () => font },
+    settable: { ColumnWidth: (width) => void book.widths.set(addressOf(area), Number(width)) },
   };
 }
 

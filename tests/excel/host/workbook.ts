@@ -8,6 +8,7 @@ export interface Content {
   /** In English with commas; "" when the value was typed. */
   readonly formula: string;
   readonly format: string;
+  readonly bold: boolean;
 }
 
 /** A workbook in memory: what the fake host's Excel has open. Tests change it as a grower would. */
@@ -16,6 +17,10 @@ export interface Workbook {
   /** A defined name's address, by its name. */
   readonly names: Map<string, string>;
   readonly protectedSheets: Set<string>;
+  /** True: no sheet may be added or removed. */
+  structureProtected: boolean;
+  /** Widths of whole columns in points, by address. */
+  readonly widths: Map<string, number>;
   /** The cells that a formula's table reaches, by the formula's own cell: "Trial!C5". */
   readonly spills: Map<string, Area>;
   /** References that getRange refuses. */
@@ -26,7 +31,7 @@ export interface Workbook {
   editing: boolean;
 }
 
-const nothing: Content = { value: null, formula: "", format: "General" };
+const nothing: Content = { value: null, formula: "", format: "General", bold: false };
 
 /** A workbook of sheets filled from A1 on; null leaves a cell empty, a text that starts with "=" is a formula. */
 export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell[])[]>>): Workbook {
@@ -35,6 +40,8 @@ export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell
     sheets: new Map(Object.keys(sheets).map((name) => [name, new Map()])),
     names: new Map(),
     protectedSheets: new Set(),
+    structureProtected: false,
+    widths: new Map(),
     spills: new Map(),
     unreadable: new Set(),
     selected: [{ sheet: home, row: 0, column: 0, rows: 1, columns: 1 }],

@@ -1,6 +1,7 @@
 import { ScrollToRangeOperation } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../sheet";
 import type { Grid } from "../grid";
+import { addSheet } from "./addSheet";
 import { noticeChanges } from "./noticeChanges";
 import { ourCalls } from "./ourCalls";
 import { presentSelection } from "./presentSelection";
@@ -19,6 +20,7 @@ export function practiceSheet(grid: Grid, isDark: () => boolean): Sheet {
     read: async (reference, home) => readReference(grid, reference, home),
     onChange: (notice) => noticeChanges(grid, notice),
     write: async (entries, over) => writeEntries(grid, entries, over),
+    add: async (sheet) => addSheet(grid, sheet),
     format: async (sheet, address, format) => {
       const { sheet: onSheet, top, left } = rangeOfReference(grid, address, sheet);
       onSheet.getRange(top, left).setNumberFormat(format);

@@ -1,5 +1,6 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
+import { luckInClass } from "./luckInClass";
 import { manyCrops } from "./manyCrops";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
@@ -7,7 +8,7 @@ import { totalsKept } from "./totalsKept";
 import { tryYourOwn } from "./tryYourOwn";
 import { twoPlantsEach } from "./twoPlantsEach";
 
-const plans = [theTrial, twoPlantsEach, totalsKept, manyCrops, beforePlanting, tryYourOwn];
+const plans = [theTrial, twoPlantsEach, totalsKept, manyCrops, beforePlanting, luckInClass, tryYourOwn];
 
 /** The workbook that the practice sheet opens with; every number in it is invented. */
 export function practiceWorkbook(): IWorkbookData {

@@ -17,11 +17,12 @@ it("has its sheets in the order of the work", () => {
     "Totals only",
     "Many crops",
     "Before planting",
+    "Luck in class",
     "Try your own",
   ]);
 });
 
-it.each(["the-trial", "two-plants-each", "totals-only", "many-crops", "before-planting"])(
+it.each(["the-trial", "two-plants-each", "totals-only", "many-crops", "before-planting", "luck-in-class"])(
   "says on %s that its data are invented",
   (id) => {
     expect(textOf(id)).toContain("Invented data for practice.");

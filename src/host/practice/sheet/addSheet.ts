@@ -1,0 +1,63 @@
+import { BooleanNumber, CellValueType, type ICellData, type IWorksheetData } from "@univerjs/core";
+import { deserializeRangeWithSheet } from "@univerjs/engine-formula";
+import { freeSheetName } from "../../freeSheetName";
+import type { NewCell, NewSheet } from "../../newSheet";
+import type { Grid } from "../grid";
+import { trouble } from "./trouble";
+
+/** Rows and columns left free beyond what is written. */
+const margin = 20;
+const fewestRows = 200;
+const fewestColumns = 26;
+
+/** Adds a sheet with its cells in one step: `Sheet.add` of the practice sheet. Throws before it adds anything. */
+export function addSheet(grid: Grid, wanted: NewSheet): string {
+  if (grid.book.isCellEditing()) throw trouble("editing", wanted.name);
+  const taken = grid.book.getSheets().map((sheet) => sheet.getSheetName());
+  const name = freeSheetName(wanted.name, taken);
+  const sheet = grid.book.insertSheet(name, { index: taken.length, sheet: newSheetData(wanted) });
+  grid.book.setActiveSheet(sheet);
+  return name;
+}
+
+/** A new sheet in the grid's own form. */
+function newSheetData({ blocks, widths }: NewSheet): Partial<IWorksheetData> {
+  const cells = new Map<number, Map<number, ICellData>>();
+  for (const { address, rows } of blocks) {
+    const { startRow, startColumn } = deserializeRangeWithSheet(address).range;
+    for (const [down, row] of rows.entries()) {
+      for (const [across, cell] of row.entries()) {
+        if (cell !== null) put(cells, [startRow + down, startColumn + across], cell);
+      }
+    }
+  }
+  const lastRow = Math.max(0, ...cells.keys());
+  const lastColumn = Math.max(0, ...[...cells.values()].flatMap((row) => [...row.keys()]));
+  return {
+    rowCount: Math.max(fewestRows, lastRow + margin),
+    columnCount: Math.max(fewestColumns, lastColumn + margin),
+    defaultRowHeight: 24,
+    cellData: Object.fromEntries([...cells].map(([at, row]) => [at, Object.fromEntries(row)])),
+    columnData: Object.fromEntries(widths.map((w, column) => [column, { w }])),
+  };
+}
+
+function put(
+  cells: Map<number, Map<number, ICellData>>,
+  [row, column]: readonly [number, number],
+  cell: NewCell,
+): void {
+  const there = cells.get(row) ?? new Map<number, ICellData>();
+  cells.set(row, there.set(column, gridCell(cell)));
+}
+
+function gridCell({ kind, content, format, bold }: NewCell): ICellData {
+  const style = {
+    ...(bold ? { bl: BooleanNumber.TRUE } : {}),
+    ...(format === "General" ? {} : { n: { pattern: format } }),
+  };
+  const look = Object.keys(style).length === 0 ? {} : { s: style };
+  if (kind === "blank") return look;
+  if (kind === "formula") return { f: String(content), ...look };
+  return { v: content, t: kind === "text" ? CellValueType.STRING : CellValueType.NUMBER, ...look };
+}

@@ -1,0 +1,14 @@
+/** The first of January 1970 in a spreadsheet's day numbers. */
+const start = 25_569;
+const day = 86_400_000;
+
+/** A day written as in a date field ("2026-08-30") as the spreadsheet's day number; null when it is none. */
+export function dayNumber(written: string): number | null {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(written) ? Date.parse(`${written}T00:00:00Z`) : Number.NaN;
+  return Number.isNaN(time) ? null : start + time / day;
+}
+
+/** Today on the grower's own calendar. */
+export function today(now: Date): number {
+  return start + Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / day;
+}

@@ -1,0 +1,85 @@
+import type { DrawnLots } from "../../nouns/findings/drawnLots";
+import { typed } from "../ask";
+import type { Context } from "../context";
+import { button, folded } from "../dom/blocks";
+import { element } from "../dom/element";
+import type { PlanQuestion } from "../plan/planQuestion";
+import { plantsEach } from "../plan/planQuestion";
+import { asTrouble, troubleText } from "../trouble";
+import { today } from "./dayNumber";
+import { type LayoutGiven, layoutForm } from "./layoutForm";
+import { recordSheet } from "./recordSheet";
+import { spotRow } from "./trialLayout";
+
+/** The fold below a plan that draws lots and makes the sheet to plant and record on. */
+export interface LayoutPart {
+  readonly root: HTMLElement;
+  /** To be called when the plan has changed. */
+  readonly follow: (question: PlanQuestion) => void;
+}
+
+export function layoutPart(context: Context): LayoutPart {
+  const form = layoutForm();
+  const said = element("p", { class: "hint", role: "status" });
+  const make = button("Draw lots and make the sheet", () => void makeSheet(), "main");
+  const root = folded("Draw lots and make the record sheet", () => [form.root, make, said]);
+  let question: PlanQuestion | null = null;
+  return { root, follow };
+
+  function follow(planned: PlanQuestion): void {
+    question = planned;
+    form.follow(planned.ways, Math.max(1, plantsEach(planned)));
+  }
+
+  async function makeSheet(): Promise<void> {
+    const given = form.given();
+    if (question === null || typeof given === "string") return say(String(given));
+    const drawn = drawnFor(context, given, question);
+    if (typeof drawn === "string") return say(drawn);
+    make.disabled = true;
+    try {
+      const { worthwhile } = question;
+      const layout = { ...given, drawn, worthwhile, writtenOn: today(new Date()) };
+      const name = await context.sheet.add(recordSheet(context.desk, layout));
+      await context.sheet.select(name, `E${spotRow(0)}`);
+      say(
+        `The plan stands on the sheet “${name}”. Type each plant’s total into column E; write “lost” for a lost one.`,
+      );
+      await context.look();
+    } catch (reason) {
+      say(troubleText(asTrouble(reason)));
+    } finally {
+      make.disabled = false;
+    }
+  }
+
+  function say(sentence: string): void {
+    said.textContent = sentence;
+  }
+}
+
+/** The spots drawn by lot; the desk's sentence when it refuses. */
+function drawnFor({ desk }: Context, { names, plantsEach: each, drawNumber }: LayoutGiven, { beds }: PlanQuestion) {
+  const values: Readonly<Record<string, readonly (string | number)[]>> = {
+    treatments: names,
+    plants_each: [each],
+    draw_number: [drawNumber],
+    ...(beds === "none" ? {} : { beds: [beds] }),
+  };
+  const given = (desk.parameters("DRAWLOTS") ?? []).map(({ name }) => {
+    const column = values[name];
+    return column === undefined
+      ? null
+      : typed(
+          name,
+          column.map((value) => [value]),
+        );
+  });
+  const reply = desk.ask("DRAWLOTS", given);
+  if ("problem" in reply) return reply.message;
+  return isDrawn(reply.finding) ? reply.finding : "Nothing was drawn. Try another number.";
+}
+
+function isDrawn(finding: { readonly finding: string }): finding is DrawnLots {
+  return finding.finding === "drawn-lots";
+}
