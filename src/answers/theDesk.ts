@@ -6,6 +6,7 @@ import { perPlantFunction } from "./perPlant";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
 import { smallestChangeFunction } from "./smallestChange";
+import { tallyPicksFunction } from "./tallyPicks";
 import { unevennessFunction } from "./unevenness";
 import { upDownFunction } from "./upDown";
 
@@ -18,6 +19,7 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),
+  seal(tallyPicksFunction),
 ];
 
 const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));

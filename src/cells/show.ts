@@ -27,13 +27,14 @@ export function show(showable: Showable, show: string | null): Block | Problem {
 export function wholeTable({ columns, lines }: Showable): Block {
   const table = columns?.();
   if (table === undefined) return lineBlock(lines, 2);
-  return stacked(columnBlock(table), lineBlock(lines, table.header.length));
+  const whole = stacked(columnBlock(table), lineBlock(lines, table.header.length));
+  return table.last === undefined ? whole : stacked(whole, plainBlock(table.last));
 }
 
 function standing(showable: Showable, asked: string): Block | null {
   switch (asked) {
     case "answer":
-      return oneCell(showable.answer(), showable.answerFormat ?? "text");
+      return answerBlock(showable);
     case "table":
       return wholeTable(showable);
     case "words":
@@ -45,6 +46,11 @@ function standing(showable: Showable, asked: string): Block | null {
     default:
       return null;
   }
+}
+
+function answerBlock({ answer, answerFormat = "text" }: Showable): Block {
+  const shown = answer();
+  return typeof shown === "object" ? plainBlock(shown) : oneCell(shown, answerFormat);
 }
 
 function ownTable({ tables = {} }: Showable, asked: string): Block | null {
@@ -66,7 +72,7 @@ function fromColumns(columns: Columns | undefined, asked: string): Block | null 
     return oneColumn(cells, formats?.[at] ?? "text");
   }
   const row = rows.find(([name]) => fold(String(name)) === asked);
-  return row === undefined ? null : oneCell(row[main] ?? "", formats?.[main] ?? "text");
+  return row === undefined || main === null ? null : oneCell(row[main] ?? "", formats?.[main] ?? "text");
 }
 
 function notShown(showable: Showable, given: string): Problem {
@@ -76,7 +82,7 @@ function notShown(showable: Showable, given: string): Problem {
   }
   const labels = [...showable.own, ...showable.lines].map(({ label }) => label);
   const columns = showable.columns?.();
-  const names = columns?.rows.map(([name]) => String(name)) ?? [];
+  const names = columns?.main == null ? [] : columns.rows.map(([name]) => String(name));
   return {
     problem: "unknown-show",
     given,

@@ -6,10 +6,12 @@ export interface Columns {
   readonly header: readonly string[];
   /** Each row's first cell is its name. */
   readonly rows: readonly (readonly Output[])[];
-  /** Which column holds the value that a row's name stands for, from 0. */
-  readonly main: number;
+  /** Which column holds the value that a row's name stands for, from 0; null where rows are not asked for by name. */
+  readonly main: number | null;
   /** How the figures of each column are best shown; left out, as they come. */
   readonly formats?: readonly LineFormat[];
+  /** Rows at the end of the whole table that belong to no column shown alone; their one value is among `own`. */
+  readonly last?: readonly (readonly Output[])[];
 }
 
 /** A word that a grower may mistakenly type as *show* although it belongs to a later argument. */
@@ -29,7 +31,8 @@ export interface MissingNumber {
 
 /** Everything that one answered call can show in a cell, each part worked out when asked for. */
 export interface Showable {
-  readonly answer: () => Output;
+  /** One value, or the block of cells that spills where the result is a list. */
+  readonly answer: () => Output | Outputs;
   /** How the answer is best shown; left out, as it comes. */
   readonly answerFormat?: LineFormat;
   /** The two-column table; with `columns`, the rows below them. */

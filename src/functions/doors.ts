@@ -4,6 +4,7 @@ import { compareTwo } from "./compareTwo";
 import { perPlant } from "./perPlant";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
+import { tallyPicks } from "./tallyPicks";
 import { unevenness } from "./unevenness";
 import { upDown } from "./upDown";
 
@@ -17,4 +18,5 @@ export const doors = {
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
+  TALLYPICKS: tallyPicks,
 };

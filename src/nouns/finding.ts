@@ -1,5 +1,6 @@
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { PerPlant } from "./findings/perPlant";
+import type { PickTally } from "./findings/pickTally";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
 import type { TwoTreatments } from "./findings/twoTreatments";
 import type { Unevenness } from "./findings/unevenness";
@@ -14,4 +15,5 @@ export type Finding =
   | PlantsNeeded
   | SmallestChange
   | ChanceToSee
-  | ManyTreatments;
+  | ManyTreatments
+  | PickTally;

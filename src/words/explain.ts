@@ -3,6 +3,7 @@ import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
+import { explainPickTally } from "./pickTallyExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
 import { explainTwoTreatments } from "./twoTreatmentsExplained";
@@ -22,6 +23,8 @@ export function explain(finding: Finding): Explanation {
       return explainTwoTreatments(finding);
     case "many-treatments":
       return explainManyTreatments(finding);
+    case "pick-tally":
+      return explainPickTally(finding);
     case "plants-needed":
       return explainPlantsNeeded(finding);
     case "smallest-change":

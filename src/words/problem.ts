@@ -2,6 +2,7 @@ import type { Problem } from "../nouns/problem";
 import { argumentProblemSentence } from "./argumentProblem";
 import { dataProblemSentence } from "./dataProblem";
 import { layoutProblemSentence } from "./layoutProblem";
+import { isPickProblem, pickProblemSentence } from "./pickProblem";
 import { planProblemSentence } from "./planProblem";
 import { sentenceStart } from "./sentenceStart";
 
@@ -14,6 +15,7 @@ export function problemSentence(problem: Problem): string {
 }
 
 function sentence(problem: Problem): string {
+  if (isPickProblem(problem)) return pickProblemSentence(problem);
   switch (problem.problem) {
     case "missing-argument":
     case "unknown-show":

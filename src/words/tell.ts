@@ -3,6 +3,7 @@ import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellPerPlant } from "./perPlant";
+import { tellPickTally } from "./pickTally";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
 import { tellTwoTreatments } from "./twoTreatments";
@@ -22,6 +23,8 @@ export function tell(finding: Finding): Told {
       return tellTwoTreatments(finding);
     case "many-treatments":
       return tellManyTreatments(finding);
+    case "pick-tally":
+      return tellPickTally(finding);
     case "plants-needed":
       return tellPlantsNeeded(finding);
     case "smallest-change":

@@ -11,4 +11,5 @@ export const contract: Readonly<Record<string, string>> = {
   PLANTSNEEDED: "change unevenness show? treatments? beds? chance? losses? worthwhile?",
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
+  TALLYPICKS: "plants dates amounts show? treatments? beds? all_plants? unit?",
 };

@@ -6,8 +6,9 @@ import { asText } from "./asText";
 import { typicalComparisons } from "./typicalComparisons";
 import { typicalFindings } from "./typicalFindings";
 import { typicalMany } from "./typicalMany";
+import { typicalPicks } from "./typicalPicks";
 
-const all = { ...typicalComparisons, ...typicalFindings, ...typicalMany };
+const all = { ...typicalComparisons, ...typicalFindings, ...typicalMany, ...typicalPicks };
 
 describe.each(Object.entries(all))("%s", (title, found) => {
   test("explain gives the approved parts, and cellWords the approved words", async () => {

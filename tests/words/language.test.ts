@@ -12,6 +12,7 @@ import { typicalCautions } from "./typicalCautions";
 import { typicalComparisons } from "./typicalComparisons";
 import { typicalFindings } from "./typicalFindings";
 import { typicalMany } from "./typicalMany";
+import { typicalPicks } from "./typicalPicks";
 import { typicalProblems } from "./typicalProblems";
 
 /** Labels from the sheet are not ours, so their comparison is held to its length and not to its grade. */
@@ -24,9 +25,12 @@ function partsOf({ finding, say, compared, luck, lookOutFor, next, workings }: E
   );
 }
 
-const explained = Object.entries({ ...typicalComparisons, ...typicalFindings, ...typicalMany }).flatMap(
-  ([title, found]) => [...partsOf(explain(found)), cellWords(found)].map((text) => [title, text] as const),
-);
+const explained = Object.entries({
+  ...typicalComparisons,
+  ...typicalFindings,
+  ...typicalMany,
+  ...typicalPicks,
+}).flatMap(([title, found]) => [...partsOf(explain(found)), cellWords(found)].map((text) => [title, text] as const));
 /** A list of names or of things to show is as long as it is; what is ours stands before it. */
 const problems = typicalProblems.map(
   (problem) => [problem.problem, problemSentence(problem).replace(/: [^:.]*\.$/, ".")] as const,
