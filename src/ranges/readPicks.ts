@@ -62,7 +62,7 @@ export function readPicks(given: PickRanges): PickLog | Problem {
   const problem = shapesDiffer(ranges) ?? picksSwapped(ranges);
   if (problem !== null) return problem;
   const heading = hasHeading(ranges) ? 1 : 0;
-  const below = (range: CellRange): readonly Cell[] => flatCells(range).slice(heading);
+  const below = (range: CellRange): readonly Cell[] => flatCells(range, heading);
   const owners = readPickLabels(below(ranges.owners), given.ownerKind);
   const totalRows = takeOutTotals(owners);
   const amounts = readPickAmounts(below(ranges.amounts), {
@@ -152,6 +152,6 @@ function unlabelledRows(
   for (let row = 0; row < ids.length; row++) if ((ids[row] ?? -1) < 0) without.push(row);
   if (without.length === 0) return [];
   const totals = new Set(totalRows);
-  const columns = [owners, amounts, dates, ...besides].filter(isGiven).map(flatCells);
-  return without.filter((row) => !totals.has(row) && columns.some((cells) => !isEmpty(cells[row + heading] ?? null)));
+  const columns = [owners, amounts, dates, ...besides].filter(isGiven).map((range) => flatCells(range, heading));
+  return without.filter((row) => !totals.has(row) && columns.some((cells) => !isEmpty(cells[row] ?? null)));
 }
