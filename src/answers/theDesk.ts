@@ -2,7 +2,9 @@ import { chanceToSeeFunction } from "./chanceToSee";
 import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
+import { halfPickedFunction } from "./halfPicked";
 import { perPlantFunction } from "./perPlant";
+import { pickCurveFunction } from "./pickCurve";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
 import { smallestChangeFunction } from "./smallestChange";
@@ -20,6 +22,8 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),
   seal(tallyPicksFunction),
+  seal(halfPickedFunction),
+  seal(pickCurveFunction),
 ];
 
 const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));

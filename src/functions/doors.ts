@@ -1,7 +1,9 @@
 import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
+import { halfPicked } from "./halfPicked";
 import { perPlant } from "./perPlant";
+import { pickCurve } from "./pickCurve";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
 import { tallyPicks } from "./tallyPicks";
@@ -19,4 +21,6 @@ export const doors = {
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
   TALLYPICKS: tallyPicks,
+  HALFPICKED: halfPicked,
+  PICKCURVE: pickCurve,
 };

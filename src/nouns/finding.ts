@@ -1,5 +1,7 @@
+import type { HalfPicked } from "./findings/halfPicked";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { PerPlant } from "./findings/perPlant";
+import type { PickCurve } from "./findings/pickCurve";
 import type { PickTally } from "./findings/pickTally";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
 import type { TwoTreatments } from "./findings/twoTreatments";
@@ -16,4 +18,6 @@ export type Finding =
   | SmallestChange
   | ChanceToSee
   | ManyTreatments
+  | PickCurve
+  | HalfPicked
   | PickTally;

@@ -1,8 +1,10 @@
 import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
+import { explainHalfPicked } from "./halfPickedExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
+import { explainPickCurve } from "./pickCurveExplained";
 import { explainPickTally } from "./pickTallyExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
@@ -23,6 +25,10 @@ export function explain(finding: Finding): Explanation {
       return explainTwoTreatments(finding);
     case "many-treatments":
       return explainManyTreatments(finding);
+    case "pick-curve":
+      return explainPickCurve(finding);
+    case "half-picked":
+      return explainHalfPicked(finding);
     case "pick-tally":
       return explainPickTally(finding);
     case "plants-needed":

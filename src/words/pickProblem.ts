@@ -36,7 +36,7 @@ export function pickProblemSentence(problem: PickProblem): string {
     case "unpicked-without-treatment":
       return unpicked(problem.plants);
     case "too-many-columns":
-      return `${problem.argument} has ${counted(problem.columns, "column")}. Give one to three: plant, treatment, bed.`;
+      return `${problem.argument} has ${counted(problem.columns, "column")}. Give ${columnsWanted(problem.most)}.`;
     case "two-seasons":
       return `The dates are ${counted(problem.days, "day")} apart. Are these two seasons? Give one at a time.`;
     case "plants-each-lacks":
@@ -44,6 +44,10 @@ export function pickProblemSentence(problem: PickProblem): string {
     case "not-a-date":
       return `${problem.argument} is “${shortLabel(problem.given)}”, which is no certain date. Write it like 2023-07-05.`;
   }
+}
+
+function columnsWanted(most: number): string {
+  return most === 2 ? "two: treatment and number of plants" : "one to three: plant, treatment, bed";
 }
 
 function twoNames({ of, plant, names }: Extract<PickProblem, { problem: "most-have-two-names" }>): string {

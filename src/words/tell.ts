@@ -1,8 +1,10 @@
 import type { Told } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
+import { tellHalfPicked } from "./halfPicked";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellPerPlant } from "./perPlant";
+import { tellPickCurve } from "./pickCurve";
 import { tellPickTally } from "./pickTally";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
@@ -23,6 +25,10 @@ export function tell(finding: Finding): Told {
       return tellTwoTreatments(finding);
     case "many-treatments":
       return tellManyTreatments(finding);
+    case "pick-curve":
+      return tellPickCurve(finding);
+    case "half-picked":
+      return tellHalfPicked(finding);
     case "pick-tally":
       return tellPickTally(finding);
     case "plants-needed":

@@ -12,4 +12,6 @@ export const contract: Readonly<Record<string, string>> = {
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
   TALLYPICKS: "plants dates amounts show? treatments? beds? all_plants? unit?",
+  PICKCURVE: "treatments dates amounts show? plants_each? days?",
+  HALFPICKED: "plants dates amounts show? start?",
 };

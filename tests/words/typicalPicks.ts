@@ -1,5 +1,8 @@
 import type { Finding } from "../../src/nouns/finding";
+import type { HalfPicked } from "../../src/nouns/findings/halfPicked";
+import type { PickCurve } from "../../src/nouns/findings/pickCurve";
 import type { PickNote, PickTally, TalliedPlant } from "../../src/nouns/findings/pickTally";
+import picksInR from "../reference/picks.json";
 import { cell, placeAndSeason, row } from "./records";
 
 /*
@@ -61,6 +64,40 @@ const everyNote: readonly PickNote[] = [
   { note: "read-as", place: cell("F158"), text: "0,726 kg", amount: 726 },
 ];
 
+const { cases: inR } = picksInR;
+
+const curve: PickCurve = {
+  finding: "pick-curve",
+  unit: "g",
+  treatments: inR.mulches.map((name, mulch) => ({
+    name,
+    setOut: 8,
+    running: inR.running.map((sums) => sums[mulch] ?? 0),
+    lastWeek: inR.lastWeek[mulch] ?? null,
+    halfBy: inR.mulchHalves[mulch] ?? null,
+  })),
+  steps: inR.steps,
+  perPlant: true,
+  yearsKnown: true,
+  leftOut: 0,
+  weightsMissing: 0,
+  cautions: () => [placeAndSeason],
+};
+
+/** Plants of the clean log with the days that R found. */
+function half(facts: Partial<HalfPicked>): HalfPicked {
+  return {
+    finding: "half-picked",
+    plants: Object.entries(inR.halves).map(([plant, day], at) => ({ plant, day, place: row("plants", at + 1) })),
+    start: inR.first,
+    startGiven: false,
+    yearsKnown: true,
+    mean: Object.values(inR.halves).reduce((sum, day) => sum + day, 0) / Object.keys(inR.halves).length,
+    cautions: () => [placeAndSeason],
+    ...facts,
+  };
+}
+
 /** By the title of the approved file's section. */
 export const typicalPicks: Readonly<Record<string, Finding>> = {
   "TALLYPICKS two plants, all well": tally({}),
@@ -99,5 +136,35 @@ export const typicalPicks: Readonly<Record<string, Finding>> = {
     withTreatments: false,
     unit: null,
     leftOut: Array.from({ length: 9 }, (_, at) => ({ place: row("plants", at + 3), why: "no-label" as const })),
+  }),
+  "PICKCURVE four mulches": curve,
+  "PICKCURVE six treatments, totals, not all read": {
+    ...curve,
+    treatments: [...curve.treatments, ...curve.treatments.slice(0, 2)].map((one) => ({ ...one, setOut: null })),
+    perPlant: false,
+    yearsKnown: false,
+    leftOut: 3,
+    weightsMissing: 1,
+    cautions: () => [{ caution: "C37" }, { caution: "C20", count: 2 }, placeAndSeason],
+  },
+  "PICKCURVE nothing picked": {
+    ...curve,
+    treatments: [{ name: "Straw", setOut: 8, running: [0], lastWeek: null, halfBy: null }],
+    steps: inR.steps.slice(0, 1),
+    leftOut: 1,
+  },
+  "HALFPICKED the clean log": half({}),
+  "HALFPICKED one plant of four, from a given start": half({
+    plants: ([16, "lost", "no harvest", "not recorded"] as const).map((day, at) => ({
+      plant: `B1-${at + 1}`,
+      day,
+      place: row("plants", at + 1),
+    })),
+    startGiven: true,
+    mean: 16,
+  }),
+  "HALFPICKED no plant": half({
+    plants: [{ plant: "B2-1", day: "lost", place: row("plants", 1) }],
+    mean: { absent: "no-usable-plants" },
   }),
 };
