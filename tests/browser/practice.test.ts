@@ -42,7 +42,14 @@ it("has the four sheets in order", async () => {
     names.push((await selected(page)).split("!")[0] ?? "");
     await page.keyboard.press("Control+Alt+PageDown");
   }
-  expect(names).toEqual(["The trial", "Two plants each", "Before planting", "Try your own"]);
+  expect(names).toEqual([
+    "The trial",
+    "Pick log, messy",
+    "Pick log, clean",
+    "Two plants each",
+    "Before planting",
+    "Try your own",
+  ]);
   expect(await selected(page)).toMatch(/^The trial!/);
 });
 

@@ -1,11 +1,13 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
+import { cleanPicks } from "./cleanPicks";
+import { messyPicks } from "./messyPicks";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
 import { tryYourOwn } from "./tryYourOwn";
 import { twoPlantsEach } from "./twoPlantsEach";
 
-const plans = [theTrial, twoPlantsEach, beforePlanting, tryYourOwn];
+const plans = [theTrial, messyPicks, cleanPicks, twoPlantsEach, beforePlanting, tryYourOwn];
 
 /** The workbook that the practice sheet opens with; every number in it is invented. */
 export function practiceWorkbook(): IWorkbookData {

@@ -10,18 +10,23 @@ function textOf(id: string): string {
   return rows.flatMap((row) => Object.values(row).map(({ v }) => String(v ?? ""))).join("\n");
 }
 
-it("has the four sheets in the order of the work", () => {
+it("has the six sheets in the order of the work", () => {
   expect(sheetOrder.map((id) => sheets[id]?.name)).toEqual([
     "The trial",
+    "Pick log, messy",
+    "Pick log, clean",
     "Two plants each",
     "Before planting",
     "Try your own",
   ]);
 });
 
-it.each(["the-trial", "two-plants-each", "before-planting"])("says on %s that its data are invented", (id) => {
-  expect(textOf(id)).toContain("Invented data for practice.");
-});
+it.each(["the-trial", "messy-picks", "clean-picks", "two-plants-each", "before-planting"])(
+  "says on %s that its data are invented",
+  (id) => {
+    expect(textOf(id)).toContain("Invented data for practice.");
+  },
+);
 
 it("leaves room for a grower's own numbers", () => {
   const rows = Object.entries(sheets["try-your-own"]?.cellData ?? {});
