@@ -121,4 +121,22 @@ export const dropDowns = {
   },
   SMALLESTCHANGE: { show: [...show, "Smallest change"], direction: ["more", "less"] },
   CHANCETOSEE: { show: [...show, "Chance to see it", "Chance it is enough to matter"] },
+  TALLYPICKS: {
+    show: [
+      ...show,
+      "left out",
+      "Plant",
+      "Treatment",
+      "Bed",
+      "Total",
+      "Picks",
+      "First",
+      "Last",
+      "Status",
+      "Picked before loss",
+      "Notes",
+    ],
+  },
+  PICKCURVE: { show: [...show, "Share in last 7 days", "Date"] },
+  HALFPICKED: { show: [...show, "Plant", "Day"] },
 };

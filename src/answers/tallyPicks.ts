@@ -43,7 +43,7 @@ export const tallyPicksFunction: WorksheetFunction<PickTally> = {
     answer: () => table(found),
     lines: [],
     columns: () => columns(found),
-    own: found.leftOut.length === 0 ? [] : [line("left out", "count", () => found.leftOut.length)],
+    own: [line("left out", "count", () => found.leftOut.length)],
   }),
 };
 
