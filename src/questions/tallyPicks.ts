@@ -43,10 +43,12 @@ function readPicked(given: Given): PickedPlants | Problem {
   return isProblem(log) ? log : pickedPlants(log);
 }
 
+/** Null for a list that is left out or empty. */
 function readList({ all_plants }: Given, { owners, ownersHeading }: PickLog): AllPlants | null | Problem {
   if (!all_plants) return null;
   const keys = new Set(owners.names.map((name) => labelKey(name, "plant")));
-  return readAllPlants(all_plants, { plants: ownersHeading, keys });
+  const list = readAllPlants(all_plants, { plants: ownersHeading, keys });
+  return isProblem(list) || list.plants.length > 0 ? list : null;
 }
 
 function loggedPlants(picked: PickedPlants): readonly TalliedPlant[] {

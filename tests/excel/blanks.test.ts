@@ -12,6 +12,7 @@ const trial = { Trial: sideBySide(bare, straw, labels, [null]) };
 
 const column = (letter: string) => ref(`Trial!${letter}1:${letter}9`);
 const empty = ref("Trial!D1");
+const days = ["Date", ...Array.from({ length: 8 }, (_, at) => 45_108 + at)].map((day) => [day]);
 
 /** Every function once, over empty cells and with empty cells as options. */
 const calls: readonly CellCall[] = [
@@ -24,6 +25,9 @@ const calls: readonly CellCall[] = [
   ["PLANTSNEEDED", 0.3, empty, "table", empty, empty, empty, empty, empty],
   ["SMALLESTCHANGE", 8, empty, empty, empty, empty, empty, empty],
   ["CHANCETOSEE", 0.3, 8, empty, empty, empty, empty, empty],
+  ["TALLYPICKS", column("C"), empty, column("B"), empty, null, null, empty, empty],
+  ["PICKCURVE", column("C"), days, column("B"), empty, empty, empty],
+  ["HALFPICKED", column("C"), days, column("B"), empty, empty],
 ];
 
 /** How often the page asked Excel which cells are empty. */

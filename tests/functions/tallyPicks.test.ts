@@ -314,6 +314,14 @@ describe("all_plants", () => {
     });
   });
 
+  it("an empty list is none", () => {
+    expect(
+      listed([null, null])
+        .slice(1)
+        .map((line) => line[9]),
+    ).toEqual(["", ""]);
+  });
+
   it("a plant listed twice counts once; more than three columns are refused", () => {
     const text = String(cell("TALLYPICKS", ...log, "cautions", null, null, ["A1", "A2", "A1"]));
     expect(text).toContain("Some plants stand more than once in all_plants.");
