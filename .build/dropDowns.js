@@ -155,4 +155,22 @@ export const dropDowns = {
     ],
   },
   DRAWLOTS: { show: [...show, "Spot", "Bed", "Treatment", "Label"] },
+  TALLYPICKS: {
+    show: [
+      ...show,
+      "left out",
+      "Plant",
+      "Treatment",
+      "Bed",
+      "Total",
+      "Picks",
+      "First",
+      "Last",
+      "Status",
+      "Picked before loss",
+      "Notes",
+    ],
+  },
+  PICKCURVE: { show: [...show, "Share in last 7 days", "Date"] },
+  HALFPICKED: { show: [...show, "Plant", "Day"] },
 };

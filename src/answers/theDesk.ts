@@ -3,11 +3,14 @@ import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
 import { drawLotsFunction } from "./drawLots";
+import { halfPickedFunction } from "./halfPicked";
 import { manyTrialsFunction } from "./manyTrials";
 import { perPlantFunction } from "./perPlant";
+import { pickCurveFunction } from "./pickCurve";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
 import { smallestChangeFunction } from "./smallestChange";
+import { tallyPicksFunction } from "./tallyPicks";
 import { totalsOnlyFunction } from "./totalsOnly";
 import { unevennessFunction } from "./unevenness";
 import { upDownFunction } from "./upDown";
@@ -26,6 +29,9 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),
   seal(drawLotsFunction),
+  seal(tallyPicksFunction),
+  seal(halfPickedFunction),
+  seal(pickCurveFunction),
 ];
 
 const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));

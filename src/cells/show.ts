@@ -27,7 +27,8 @@ export function show(showable: Showable, show: string | null): Block | Problem {
 export function wholeTable({ columns, lines }: Showable): Block {
   const table = columns?.();
   if (table === undefined) return lineBlock(lines, 2);
-  return stacked(columnBlock(table), lineBlock(lines, table.header.length));
+  const whole = stacked(columnBlock(table), lineBlock(lines, table.header.length));
+  return table.last === undefined ? whole : stacked(whole, plainBlock(table.last));
 }
 
 function standing(showable: Showable, asked: string): Block | null {

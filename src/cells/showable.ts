@@ -10,6 +10,8 @@ export interface Columns {
   readonly main: number | null;
   /** How the figures of each column are best shown; left out, as they come. */
   readonly formats?: readonly LineFormat[];
+  /** Rows at the end of the whole table that belong to no column shown alone; their one value is among `own`. */
+  readonly last?: readonly (readonly Output[])[];
 }
 
 /** A word that a grower may mistakenly type as *show* although it belongs to a later argument. */

@@ -2,10 +2,13 @@ import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
 import { drawLots } from "./drawLots";
+import { halfPicked } from "./halfPicked";
 import { manyTrials } from "./manyTrials";
 import { perPlant } from "./perPlant";
+import { pickCurve } from "./pickCurve";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
+import { tallyPicks } from "./tallyPicks";
 import { totalsOnly } from "./totalsOnly";
 import { unevenness } from "./unevenness";
 import { upDown } from "./upDown";
@@ -25,4 +28,7 @@ export const doors = {
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
   DRAWLOTS: drawLots,
+  TALLYPICKS: tallyPicks,
+  HALFPICKED: halfPicked,
+  PICKCURVE: pickCurve,
 };

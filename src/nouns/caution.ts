@@ -17,7 +17,7 @@ export type Caution =
       readonly pairs: boolean;
       readonly mostOneSided: number;
     }
-  | { readonly caution: "C02" }
+  | { readonly caution: "C02"; readonly listedTwice?: true }
   | {
       readonly caution: "C03";
       readonly losses: readonly Loss[];
@@ -30,12 +30,14 @@ export type Caution =
   | { readonly caution: "C05"; readonly because: "little" | "unsteady" }
   | { readonly caution: "C06"; readonly places: readonly Place[] }
   | { readonly caution: "C07"; readonly name: string | null; readonly role: "usual" | "new" }
+  | { readonly caution: "C09"; readonly name: string | null; readonly share: number }
   | { readonly caution: "C12" }
   | { readonly caution: "C13" }
   | { readonly caution: "C14"; readonly count: number }
   | { readonly caution: "C15"; readonly zeros: number }
   | { readonly caution: "C16"; readonly change: number }
   | { readonly caution: "C17" }
+  | { readonly caution: "C20"; readonly count: number }
   | { readonly caution: "C21"; readonly place: Place }
   | { readonly caution: "C22" }
   | { readonly caution: "C25" }
@@ -44,5 +46,6 @@ export type Caution =
   | { readonly caution: "C29" }
   | { readonly caution: "C30" }
   | { readonly caution: "C35"; readonly place: Place }
-  | { readonly caution: "C39" }
-  | { readonly caution: "C38"; readonly places: readonly Place[] };
+  | { readonly caution: "C37" }
+  | { readonly caution: "C38"; readonly places: readonly Place[] }
+  | { readonly caution: "C39" };

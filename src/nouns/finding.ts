@@ -1,7 +1,10 @@
 import type { DrawnLots } from "./findings/drawnLots";
+import type { HalfPicked } from "./findings/halfPicked";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { ManyTrials } from "./findings/manyTrials";
 import type { PerPlant } from "./findings/perPlant";
+import type { PickCurve } from "./findings/pickCurve";
+import type { PickTally } from "./findings/pickTally";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
 import type { TotalsOnly } from "./findings/totalsOnly";
 import type { TwoTreatments } from "./findings/twoTreatments";
@@ -22,4 +25,7 @@ export type Finding =
   | ManyTrials
   | TotalsOnly
   | WorthIt
-  | DrawnLots;
+  | DrawnLots
+  | PickCurve
+  | HalfPicked
+  | PickTally;

@@ -75,6 +75,19 @@ export type Problem =
   | { readonly problem: "treatment-is-bed" }
   | { readonly problem: "no-shared-bed"; readonly apart: readonly string[] }
   | { readonly problem: "own-unevenness-in-beds" }
+  | { readonly problem: "no-picks"; readonly where: string }
+  | { readonly problem: "no-dates"; readonly where: string }
+  | {
+      readonly problem: "most-have-two-names";
+      readonly of: "treatment" | "bed";
+      readonly plant: string;
+      readonly names: readonly [string, string];
+    }
+  | { readonly problem: "unpicked-without-treatment"; readonly plants: readonly string[] }
+  | { readonly problem: "too-many-columns"; readonly argument: string; readonly columns: number; readonly most: number }
+  | { readonly problem: "two-seasons"; readonly days: number }
+  | { readonly problem: "plants-each-lacks"; readonly name: string }
+  | { readonly problem: "not-a-date"; readonly argument: string; readonly given: string }
   | { readonly problem: "unknown-treatment"; readonly given: string; readonly names: readonly string[] };
 
 export function isProblem(answer: object): answer is Problem {

@@ -27,7 +27,11 @@ function readMatrix(raw: unknown): Cell[][] {
   const rows: unknown[][] = raw.some(Array.isArray) ? raw.map(asRow) : [raw];
   const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
   if (rows.length === 0) return [[null]];
-  return rows.map((row) => Array.from({ length: width }, (_, at) => readCell(row[at])));
+  return rows.map((row) => (row.length === width ? row.map(readCell) : filledUp(row, width)));
+}
+
+function filledUp(row: readonly unknown[], width: number): Cell[] {
+  return Array.from({ length: width }, (_, at) => readCell(row[at]));
 }
 
 function asRow(row: unknown): unknown[] {

@@ -20,6 +20,8 @@ function sentence(caution: Caution): string {
   switch (caution.caution) {
     case "C01":
       return fewPlantsSentences(caution);
+    case "C02":
+      return caution.listedTwice ? listedTwice : inHereTwice;
     case "C03":
       return lossSentences(caution);
     case "C05":
@@ -28,12 +30,16 @@ function sentence(caution: Caution): string {
       return farFromTheRest(caution.places);
     case "C07":
       return shakierAverage(caution.name, caution.role);
+    case "C09":
+      return stillCropping(caution.name, caution.share);
     case "C14":
       return marksRead(caution.count);
     case "C15":
       return zerosFound(caution.zeros);
     case "C16":
       return notThatManyTimes(caution.change);
+    case "C20":
+      return `${counted(caution.count, "date")} could not be read for certain.`;
     case "C21":
       return `This rests on one plant, in ${placeNamed(caution.place)}. Without it, the result is not settled.`;
     case "C27":
@@ -47,6 +53,11 @@ function sentence(caution: Caution): string {
   }
 }
 
+const inHereTwice =
+  "Some plants are in here more than once. Add up each plant's picks first, so each plant counts once.";
+
+const listedTwice = "Some plants stand more than once in all_plants. Each was counted once, as it is listed first.";
+
 const weakBase = {
   little: "The usual plants bore almost nothing, so a percent means little. Give the amounts.",
   unsteady: "The usual plants are too few or too uneven for a percent to mean much. Give the amounts.",
@@ -54,9 +65,8 @@ const weakBase = {
 
 /** The cautions whose words never change. */
 const fixed: Readonly<
-  Record<"C02" | "C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C39", string>
+  Record<"C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37" | "C39", string>
 > = {
-  C02: "Some plants are in here more than once. Add up each plant's picks first, so each plant counts once.",
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
   C12: "One place, one season.",
   C13: "Totals hide how plants differed; nothing here measures luck.",
@@ -65,13 +75,22 @@ const fixed: Readonly<
   C25: "Prices and labour are taken as certain. Storage, waste and your time count only if you put them in.",
   C28: "Under four plants each cannot settle anything.",
   C29: "More likely to miss a real change than to see it.",
-  C39: "This takes the gain as alike in all of them.",
   C30: "When a small trial finds a gain, the gain is often smaller in truth.",
+  C37: "These are totals, not amounts per plant. Give plants_each if the treatments differ in plants.",
+  C39: "This takes the gain as alike in all of them.",
 };
 
 function shakierAverage(name: string | null, role: "usual" | "new"): string {
   const label = shortLabel(name ?? "");
   return `Plants of ${label === "" ? `the ${role}` : label} vary much more, so their average is shakier.`;
+}
+
+/** METHODS' own sentence; the picks of the last week tell nothing of how long the plants would have gone on. */
+function stillCropping(name: string | null, share: number): string {
+  const label = shortLabel(name ?? "");
+  const who = label === "" ? "The plants were" : `${sentenceStart(label)} was`;
+  const early = "If you stop now, the early one looks better. Pick and weigh the small fruit of all.";
+  return `${who} still cropping: ${percentText(share)} came in the last week. ${early}`;
 }
 
 function marksRead(count: number): string {

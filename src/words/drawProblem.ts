@@ -4,11 +4,14 @@ import { placeNamed } from "./place";
 import { plainNumber } from "./plainNumber";
 import { shortLabel } from "./shortLabel";
 
+const KINDS = ["no-draw-number", "draw-number", "too-many-spots", "name-twice", "error-for-name"] as const;
+
 /** Problems with a draw of lots. */
-export type DrawProblem = Extract<
-  Problem,
-  { problem: "no-draw-number" | "draw-number" | "too-many-spots" | "name-twice" | "error-for-name" }
->;
+export type DrawProblem = Extract<Problem, { problem: (typeof KINDS)[number] }>;
+
+export function isDrawProblem(problem: Problem): problem is DrawProblem {
+  return KINDS.some((kind) => kind === problem.problem);
+}
 
 /** Why lots cannot be drawn, and what to give instead. */
 export function drawProblemSentence(problem: DrawProblem): string {

@@ -2,9 +2,12 @@ import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
 import { explainDrawnLots } from "./drawLotsExplained";
+import { explainHalfPicked } from "./halfPickedExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainManyTrials } from "./manyTrialsExplained";
 import { explainPerPlant } from "./perPlantExplained";
+import { explainPickCurve } from "./pickCurveExplained";
+import { explainPickTally } from "./pickTallyExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
 import { explainTotalsOnly } from "./totalsOnlyExplained";
@@ -32,6 +35,12 @@ export function explain(finding: Finding): Explanation {
       return explainManyTrials(finding);
     case "totals-only":
       return explainTotalsOnly(finding);
+    case "pick-curve":
+      return explainPickCurve(finding);
+    case "half-picked":
+      return explainHalfPicked(finding);
+    case "pick-tally":
+      return explainPickTally(finding);
     case "plants-needed":
       return explainPlantsNeeded(finding);
     case "smallest-change":

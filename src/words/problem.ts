@@ -1,8 +1,9 @@
 import type { Problem } from "../nouns/problem";
 import { argumentProblemSentence } from "./argumentProblem";
 import { dataProblemSentence } from "./dataProblem";
-import { drawProblemSentence } from "./drawProblem";
+import { drawProblemSentence, isDrawProblem } from "./drawProblem";
 import { layoutProblemSentence } from "./layoutProblem";
+import { isPickProblem, pickProblemSentence } from "./pickProblem";
 import { planProblemSentence } from "./planProblem";
 import { sentenceStart } from "./sentenceStart";
 
@@ -15,6 +16,8 @@ export function problemSentence(problem: Problem): string {
 }
 
 function sentence(problem: Problem): string {
+  if (isPickProblem(problem)) return pickProblemSentence(problem);
+  if (isDrawProblem(problem)) return drawProblemSentence(problem);
   switch (problem.problem) {
     case "missing-argument":
     case "unknown-show":
@@ -48,12 +51,6 @@ function sentence(problem: Problem): string {
     case "no-shared-bed":
     case "own-unevenness-in-beds":
       return layoutProblemSentence(problem);
-    case "no-draw-number":
-    case "draw-number":
-    case "too-many-spots":
-    case "name-twice":
-    case "error-for-name":
-      return drawProblemSentence(problem);
     default:
       return planProblemSentence(problem);
   }

@@ -2,9 +2,12 @@ import type { Told } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
 import { tellDrawnLots } from "./drawLots";
+import { tellHalfPicked } from "./halfPicked";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellManyTrials } from "./manyTrials";
 import { tellPerPlant } from "./perPlant";
+import { tellPickCurve } from "./pickCurve";
+import { tellPickTally } from "./pickTally";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
 import { tellTotalsOnly } from "./totalsOnly";
@@ -32,6 +35,12 @@ export function tell(finding: Finding): Told {
       return tellManyTrials(finding);
     case "totals-only":
       return tellTotalsOnly(finding);
+    case "pick-curve":
+      return tellPickCurve(finding);
+    case "half-picked":
+      return tellHalfPicked(finding);
+    case "pick-tally":
+      return tellPickTally(finding);
     case "plants-needed":
       return tellPlantsNeeded(finding);
     case "smallest-change":

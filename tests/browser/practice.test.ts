@@ -35,14 +35,21 @@ it("opens on an answer, so that the pane explains one", async () => {
   await fresh.close();
 });
 
-it("has the four sheets in order", async () => {
+it("has the six sheets in order", async () => {
   await select(page, "The trial", "A1");
   const names: string[] = [];
-  for (let turn = 0; turn < 4; turn += 1) {
+  for (let turn = 0; turn < 6; turn += 1) {
     names.push((await selected(page)).split("!")[0] ?? "");
     await page.keyboard.press("Control+Alt+PageDown");
   }
-  expect(names).toEqual(["The trial", "Two plants each", "Before planting", "Try your own"]);
+  expect(names).toEqual([
+    "The trial",
+    "Pick log, messy",
+    "Pick log, clean",
+    "Two plants each",
+    "Before planting",
+    "Try your own",
+  ]);
   expect(await selected(page)).toMatch(/^The trial!/);
 });
 

@@ -12,6 +12,7 @@ const trial = { Trial: sideBySide(bare, straw, labels, [null]) };
 
 const column = (letter: string) => ref(`Trial!${letter}1:${letter}9`);
 const empty = ref("Trial!D1");
+const days = ["Date", ...Array.from({ length: 8 }, (_, at) => 45_108 + at)].map((day) => [day]);
 
 /** Every function once, over empty cells and with empty cells as options. */
 const calls: readonly CellCall[] = [
@@ -24,7 +25,13 @@ const calls: readonly CellCall[] = [
   ["PLANTSNEEDED", 0.3, empty, "table", empty, empty, empty, empty, empty],
   ["SMALLESTCHANGE", 8, empty, empty, empty, empty, empty, empty],
   ["CHANCETOSEE", 0.3, 8, empty, empty, empty, empty, empty],
+  ["TOTALSONLY", 24, 8, 30, 7, empty, empty, empty],
+  ["MANYTRIALS", column("A"), column("B"), "table", empty],
+  ["WORTHIT", column("A"), column("B"), 2.5, 1.1, "table", empty, empty],
   ["DRAWLOTS", 3, 4, empty, empty, empty],
+  ["TALLYPICKS", column("C"), empty, column("B"), empty, null, null, empty, empty],
+  ["PICKCURVE", column("C"), days, column("B"), empty, empty, empty],
+  ["HALFPICKED", column("C"), days, column("B"), empty, empty],
 ];
 
 /** How often the page asked Excel which cells are empty. */

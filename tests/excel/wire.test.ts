@@ -7,6 +7,7 @@ const trial = { Trial: sideBySide(mulch("Bare soil"), mulch("Straw"), ["Amounts"
 const [bare, straw, faulty] = [ref("Trial!A1:A9"), ref("Trial!B1:B9"), ref("Trial!C1:C6")];
 const three = [[4], [5], [6], [7], [8], [9]];
 const mulches = [["Bare"], ["Bare"], ["Straw"], ["Straw"], ["Paper"], ["Paper"]];
+const days = [1, 2, 3, 4, 5, 6].map((day) => [45_107 + day]);
 
 /** One call of every function that has an answer. */
 const answered: Readonly<Record<string, CellCall>> = {
@@ -22,6 +23,9 @@ const answered: Readonly<Record<string, CellCall>> = {
   SMALLESTCHANGE: ["SMALLESTCHANGE", 8, 0.4],
   CHANCETOSEE: ["CHANCETOSEE", 0.3, 8, 0.4, "table"],
   DRAWLOTS: ["DRAWLOTS", [["Bare"], ["Straw"]], 4, 1431],
+  TALLYPICKS: ["TALLYPICKS", mulches, null, three],
+  PICKCURVE: ["PICKCURVE", mulches, days, three],
+  HALFPICKED: ["HALFPICKED", mulches, days, three],
 };
 
 describe("the functions as Excel finds them", () => {

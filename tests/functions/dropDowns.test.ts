@@ -9,6 +9,8 @@ import { column } from "./call";
 const nine = column([4, 5, 6, 7, 8, 9, 5, 6, 8]);
 const mulches = column(["Bare", "Bare", "Bare", "Straw", "Straw", "Straw", "Paper", "Paper", "Paper"]);
 
+const days = column([1, 2, 3, 1, 2, 3, 1, 2, 3].map((day) => `2023-07-0${day}`));
+
 /** The data of one call of each function that has an answer. */
 const answered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   UPDOWN: { usual: 24, new: 72 },
@@ -23,6 +25,9 @@ const answered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   SMALLESTCHANGE: { plants_each: 8, unevenness: 0.4 },
   CHANCETOSEE: { change: 0.3, plants_each: 8, unevenness: 0.4 },
   DRAWLOTS: { treatments: 3, plants_each: 4, draw_number: 1431 },
+  TALLYPICKS: { plants: mulches, amounts: nine },
+  PICKCURVE: { treatments: mulches, dates: days, amounts: nine },
+  HALFPICKED: { plants: mulches, dates: days, amounts: nine },
 };
 /** Names of rows, which are the grower's own words. */
 const ownNames = ["Bare", "Straw", "Paper", "Treatment 1", "All"];

@@ -15,4 +15,7 @@ export const contract: Readonly<Record<string, string>> = {
   WORTHIT: "usual new price extra_cost show? how? next_plants?",
   MANYTRIALS: "usual_averages new_averages show? names?",
   DRAWLOTS: "treatments plants_each draw_number show? beds?",
+  TALLYPICKS: "plants dates amounts show? treatments? beds? all_plants? unit?",
+  PICKCURVE: "treatments dates amounts show? plants_each? days?",
+  HALFPICKED: "plants dates amounts show? start?",
 };

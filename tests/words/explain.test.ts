@@ -3,14 +3,9 @@ import { cellWords } from "../../src/words/cellWords";
 import { explain } from "../../src/words/explain";
 import { wordCount } from "../../src/words/wordCount";
 import { asText } from "./asText";
-import { typicalComparisons } from "./typicalComparisons";
-import { typicalFindings } from "./typicalFindings";
-import { typicalMany } from "./typicalMany";
-import { typicalSeasons } from "./typicalSeasons";
+import { everyTypical } from "./everyTypical";
 
-const all = { ...typicalComparisons, ...typicalFindings, ...typicalMany, ...typicalSeasons };
-
-describe.each(Object.entries(all))("%s", (title, found) => {
+describe.each(Object.entries(everyTypical))("%s", (title, found) => {
   test("explain gives the approved parts, and cellWords the approved words", async () => {
     const name = title.replace(/%/g, "percent").replace(/[^A-Za-z0-9.+]+/g, "-");
     const text = `${title}\n\n${asText(explain(found))}\nwords:\n  ${cellWords(found)}\n`;

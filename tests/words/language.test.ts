@@ -7,13 +7,11 @@ import { methodText } from "../../src/words/method";
 import { problemSentence } from "../../src/words/problem";
 import { verdictText } from "../../src/words/verdict";
 import { beginsWithLostWord, isNoneWord } from "./dataWords";
+import { everyTypical } from "./everyTypical";
 import { neverSay, readingGrade, sentencesOf, wordsOf } from "./plainEnglish";
 import { typicalCautions } from "./typicalCautions";
 import { typicalComparisons } from "./typicalComparisons";
-import { typicalFindings } from "./typicalFindings";
-import { typicalMany } from "./typicalMany";
 import { typicalProblems } from "./typicalProblems";
-import { typicalSeasons } from "./typicalSeasons";
 
 /** Labels from the sheet are not ours, so their comparison is held to its length and not to its grade. */
 const strangeLabels = "labels that hold anything";
@@ -25,8 +23,7 @@ function partsOf({ finding, say, compared, luck, lookOutFor, next, workings }: E
   );
 }
 
-const found = { ...typicalComparisons, ...typicalFindings, ...typicalMany, ...typicalSeasons };
-const explained = Object.entries(found).flatMap(([title, one]) =>
+const explained = Object.entries(everyTypical).flatMap(([title, one]) =>
   [...partsOf(explain(one)), cellWords(one)].map((text) => [title, text] as const),
 );
 /** A list of names or of things to show is as long as it is; what is ours stands before it. */

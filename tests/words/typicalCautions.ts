@@ -55,4 +55,10 @@ export const typicalCautions: readonly Caution[] = [
   { caution: "C30" },
   { caution: "C35", place: cell("D10") },
   { caution: "C35", place: row("usual", 9) },
+  { caution: "C02", listedTwice: true },
+  { caution: "C09", name: "Woodchip", share: 0.24 },
+  { caution: "C09", name: null, share: 0.118 },
+  { caution: "C20", count: 1 },
+  { caution: "C20", count: 12 },
+  { caution: "C37" },
 ];

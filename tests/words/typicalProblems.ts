@@ -74,4 +74,13 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "treatment-is-bed" },
   { problem: "no-shared-bed", apart: ["Straw", "Woodchip"] },
   { problem: "own-unevenness-in-beds" },
+  { problem: "no-picks", where: "C2:C9" },
+  { problem: "no-dates", where: "A2:A9" },
+  { problem: "most-have-two-names", of: "treatment", plant: "Plant 3", names: ["Straw", "Bare soil"] },
+  { problem: "unpicked-without-treatment", plants: ["B1-2"] },
+  { problem: "unpicked-without-treatment", plants: ["B1-2", "B1-3", "B1-4", "B2-1", "B2-2"] },
+  { problem: "too-many-columns", argument: "all_plants", columns: 5, most: 3 },
+  { problem: "two-seasons", days: 731 },
+  { problem: "plants-each-lacks", name: "Straw" },
+  { problem: "not-a-date", argument: "start", given: "5/7" },
 ];

@@ -4,6 +4,8 @@ import type { UpDown } from "../../nouns/findings/upDown";
 import { isKnown, type Known } from "../../nouns/known";
 import { amountText } from "../../words/amount";
 import { barsPicture } from "./bars";
+import { curvesPicture } from "./curves";
+import { halvesPicture } from "./halves";
 import type { Picture } from "./picture";
 import { plantsPicture } from "./plants";
 import { unevenPicture } from "./uneven";
@@ -19,6 +21,10 @@ export function pictureOf(finding: Finding): Picture | null {
       return perPlantPicture(finding);
     case "unevenness":
       return unevenPicture(finding);
+    case "pick-curve":
+      return curvesPicture(finding);
+    case "half-picked":
+      return halvesPicture(finding);
     default:
       return null;
   }

@@ -1,14 +1,26 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
+import { cleanPicks } from "./cleanPicks";
 import { luckInClass } from "./luckInClass";
 import { manyCrops } from "./manyCrops";
+import { messyPicks } from "./messyPicks";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
 import { totalsKept } from "./totalsKept";
 import { tryYourOwn } from "./tryYourOwn";
 import { twoPlantsEach } from "./twoPlantsEach";
 
-const plans = [theTrial, twoPlantsEach, totalsKept, manyCrops, beforePlanting, luckInClass, tryYourOwn];
+const plans = [
+  theTrial,
+  messyPicks,
+  cleanPicks,
+  twoPlantsEach,
+  totalsKept,
+  manyCrops,
+  beforePlanting,
+  luckInClass,
+  tryYourOwn,
+];
 
 /** The workbook that the practice sheet opens with; every number in it is invented. */
 export function practiceWorkbook(): IWorkbookData {

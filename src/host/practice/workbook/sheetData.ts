@@ -13,18 +13,22 @@ export interface SheetPlan {
   readonly merged: readonly string[];
 }
 
-const rowCount = 200;
+/** Room below the last cell, and never fewer rows than this. */
+const room = 30;
+const fewestRows = 200;
 const columnCount = 26;
 
 /** A sheet's plan in the grid's own form. */
 export function sheetData(plan: SheetPlan): Partial<IWorksheetData> {
+  const cellData = cellMatrix(plan.cells);
+  const lastRow = Math.max(...Object.keys(cellData).map(Number));
   return {
     id: plan.id,
     name: plan.name,
-    rowCount,
+    rowCount: Math.max(fewestRows, lastRow + room),
     columnCount,
     defaultRowHeight: 24,
-    cellData: cellMatrix(plan.cells),
+    cellData,
     columnData: Object.fromEntries(plan.widths.map((w, column) => [column, { w }])),
     mergeData: plan.merged.map(rangeOf),
   };

@@ -13,6 +13,8 @@ function textOf(id: string): string {
 it("has its sheets in the order of the work", () => {
   expect(sheetOrder.map((id) => sheets[id]?.name)).toEqual([
     "The trial",
+    "Pick log, messy",
+    "Pick log, clean",
     "Two plants each",
     "Totals only",
     "Many crops",
@@ -22,12 +24,20 @@ it("has its sheets in the order of the work", () => {
   ]);
 });
 
-it.each(["the-trial", "two-plants-each", "totals-only", "many-crops", "before-planting", "luck-in-class"])(
-  "says on %s that its data are invented",
-  (id) => {
-    expect(textOf(id)).toContain("Invented data for practice.");
-  },
-);
+const invented = [
+  "the-trial",
+  "messy-picks",
+  "clean-picks",
+  "two-plants-each",
+  "totals-only",
+  "many-crops",
+  "before-planting",
+  "luck-in-class",
+];
+
+it.each(invented)("says on %s that its data are invented", (id) => {
+  expect(textOf(id)).toContain("Invented data for practice.");
+});
 
 it("leaves room for a grower's own numbers", () => {
   const rows = Object.entries(sheets["try-your-own"]?.cellData ?? {});

@@ -1,0 +1,54 @@
+import { isProblem, type Problem } from "../nouns/problem";
+import { widthOf } from "../ranges/cellsOf";
+import { labelKey } from "../ranges/labelKey";
+import { type Argument, oneCell } from "../ranges/option";
+import { plainLabel } from "../ranges/readLabels";
+import { readWhole } from "../ranges/readWhole";
+
+/** How many plants of each treatment were set out. */
+export interface PlantsSetOut {
+  /** The number of a treatment's plants; null where none is named. */
+  readonly of: (treatment: string) => number | null;
+  /** The treatments that are named, as spelt there. */
+  readonly names: readonly string[];
+}
+
+const RULE = { argument: "plants_each", low: 1, high: null, fallback: null } as const;
+
+/** The plants set out of each treatment: one number for all, or two columns of names and numbers; null when omitted. */
+export function readPlantsEachNamed(given: Argument): PlantsSetOut | null | Problem {
+  if (!given) return null;
+  const columns = widthOf(given);
+  if (columns < 2) return oneForAll(given);
+  if (columns > 2) return { problem: "too-many-columns", argument: RULE.argument, columns, most: 2 };
+  const rows = given.cells.flatMap(([name = null, number = null]) => {
+    const label = plainLabel(name);
+    return label === null ? [] : [{ label, plants: readNumber({ ...given, cells: [[number]] }, label) }];
+  });
+  const [first] = rows;
+  const named = first !== undefined && isHeading(first.plants) ? rows.slice(1) : rows;
+  const counts = new Map<string, number>();
+  for (const { label, plants } of named) {
+    if (typeof plants === "object") return plants;
+    counts.set(labelKey(label, "name"), plants);
+  }
+  const of = (treatment: string): number | null => counts.get(labelKey(treatment, "name")) ?? null;
+  return { of, names: named.map(({ label }) => label) };
+}
+
+function readNumber(cell: NonNullable<Argument>, label: string): number | Problem {
+  return readWhole(cell, { ...RULE, fallback: { problem: "plants-each-lacks", name: label } as const });
+}
+
+/** A word where the number stands: "plants". */
+function isHeading(plants: number | Problem): boolean {
+  return typeof plants === "object" && plants.problem === "not-a-number";
+}
+
+function oneForAll(given: NonNullable<Argument>): PlantsSetOut | null | Problem {
+  const one = oneCell(given, RULE.argument);
+  if (isProblem(one)) return one;
+  const plants = readWhole(given, RULE);
+  if (plants === null || typeof plants === "object") return plants;
+  return { of: () => plants, names: [] };
+}

@@ -1,0 +1,164 @@
+import type { Cell } from "../nouns/cell";
+import type { Problem } from "../nouns/problem";
+import type { Unusable } from "../nouns/sample";
+import { type CellMeaning, cellMeaning } from "./cellMeaning";
+import { excelDates } from "./excelDates";
+import { fittingUnit } from "./fittingUnit";
+import { type SettledCell, settleUnits } from "./settleUnits";
+import { convert, type Unit } from "./unit";
+
+/** A unit that a log can be added up in; "count" is a number of fruit. */
+export type PickUnit = Unit | "count";
+
+/** A long column of amounts in one unit. */
+export interface PickAmounts {
+  /** One number a row; NaN where there is none. */
+  readonly values: Float64Array;
+  readonly unit: Unit | null;
+  /** Rows that say that their plant was lost. */
+  readonly lost: ReadonlySet<number>;
+  /** Rows of a plant whose amount is missing, and why. */
+  readonly missing: ReadonlyMap<number, Unusable>;
+  /** Rows whose number had a unit or a mark beside it. */
+  readonly readInto: ReadonlySet<number>;
+  /** Zeros that may be empty cells, because the host may hand over an empty cell as 0. */
+  readonly zerosUnverified: number;
+}
+
+/** Which rows to read, and the units that are named. */
+export interface AmountRules {
+  /** False for a row of no plant, which is not looked at. */
+  readonly counts: (row: number) => boolean;
+  readonly headingUnit: Unit | null;
+  /** The unit asked for. */
+  readonly unit: PickUnit | null;
+  readonly zerosVerified: boolean;
+}
+
+/**
+ * Reads a log's amounts: numbers as they stand, anything else by `cellMeaning`; bare numbers are in the unit that the
+ * heading names, else in the one asked for, else in the one that fits the units typed (`fittingUnit`, `settleUnits`).
+ *
+ * @param cells without the heading
+ * @returns units-differ when the heading's unit cannot be turned into the one asked for
+ */
+export function readPickAmounts(cells: readonly Cell[], rules: AmountRules): PickAmounts | Problem {
+  const { headingUnit, unit } = rules;
+  const cannot = unit !== null && headingUnit !== null && (unit === "count" || convert(1, headingUnit, unit) === null);
+  if (cannot) {
+    return { problem: "units-differ", first: "amounts", firstUnit: headingUnit, second: "unit", secondUnit: unit };
+  }
+  const raw = splitCells(cells, rules);
+  const settled = settleTyped(raw, rules);
+  placeTyped(raw, settled.cells);
+  leaveOutDates(raw);
+  if (unit === null || unit === "count" || settled.unit === null) return { ...raw, unit: settled.unit };
+  convertAll(raw.values, settled.unit, unit);
+  return { ...raw, unit };
+}
+
+/** A column taken apart: numbers in place, every other cell with its meaning. */
+interface RawAmounts {
+  readonly values: Float64Array;
+  readonly zerosUnverified: number;
+  readonly typedRows: readonly number[];
+  readonly typed: readonly CellMeaning[];
+  readonly lost: Set<number>;
+  readonly missing: Map<number, Unusable>;
+  readonly readInto: Set<number>;
+}
+
+function splitCells(cells: readonly Cell[], { counts, zerosVerified }: AmountRules): RawAmounts {
+  const values = new Float64Array(cells.length).fill(Number.NaN);
+  const typedRows: number[] = [];
+  let zeros = 0;
+  for (let row = 0; row < cells.length; row++) {
+    const cell = cells[row];
+    if (!counts(row)) continue;
+    if (typeof cell === "number" && Number.isFinite(cell)) {
+      values[row] = cell;
+      if (cell === 0) zeros++;
+    } else typedRows.push(row);
+  }
+  const typed = typedRows.map((row) => cellMeaning(cells[row] ?? null));
+  return {
+    values,
+    zerosUnverified: zerosVerified ? 0 : zeros,
+    typedRows,
+    typed,
+    lost: new Set(),
+    missing: new Map(),
+    readInto: new Set(),
+  };
+}
+
+function settleTyped(raw: RawAmounts, { headingUnit, unit }: AmountRules): ReturnType<typeof settleUnits> {
+  const { typed } = raw;
+  if (unit === "count") return { unit: null, cells: typed.map(withoutTypedUnit) };
+  const bare = headingUnit ?? unit;
+  const anyUnit = typed.some((cell) => cell.means === "amount" && cell.unit !== null);
+  if (bare !== null || !anyUnit) return settleUnits(typed, bare);
+  const numbers = bareNumbers(raw);
+  const fitting = fittingUnit(typed, middleOf(numbers.map(Math.abs)));
+  if (fitting !== null) return settleUnits(typed, fitting);
+  const all = [...typed, ...numbers.map((value) => ({ means: "amount", value, unit: null, read: "number" }) as const)];
+  const settled = settleUnits(all, null);
+  return { unit: settled.unit, cells: settled.cells.slice(0, typed.length) };
+}
+
+function withoutTypedUnit(cell: CellMeaning): SettledCell {
+  if (cell.means !== "amount" || cell.unit === null) return { ...cell, converted: false };
+  return { means: "unusable", why: "unit-unclear", converted: false };
+}
+
+function bareNumbers({ values, typed }: RawAmounts): readonly number[] {
+  const texts = typed.flatMap((cell) =>
+    cell.means === "amount" && cell.unit === null && cell.read !== "none-word" ? [cell.value] : [],
+  );
+  return [...values.filter((value) => !Number.isNaN(value)), ...texts];
+}
+
+/** The middle of the sizes above 0; 0 when there is none. */
+function middleOf(sizes: readonly number[]): number {
+  const sorted = Float64Array.from(sizes.filter((size) => size > 0)).sort();
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+}
+
+function placeTyped(raw: RawAmounts, cells: readonly SettledCell[]): void {
+  for (const [at, row] of raw.typedRows.entries()) {
+    const cell = cells[at];
+    if (cell !== undefined) placeCell(raw, row, cell);
+  }
+}
+
+function placeCell({ values, lost, missing, readInto }: RawAmounts, row: number, cell: SettledCell): void {
+  if (cell.means === "lost") lost.add(row);
+  else if (cell.means === "unusable") missing.set(row, cell.why);
+  else {
+    values[row] = cell.converted ? withoutNoise(cell.value) : cell.value;
+    if (cell.converted || cell.read === "mark-removed") readInto.add(row);
+  }
+}
+
+/** Conversions end in rounding noise (1.005 kg × 1000); 15 digits are what a sheet holds. */
+function withoutNoise(value: number): number {
+  return Number(value.toPrecision(15));
+}
+
+/** Numbers that look like dates Excel made are no amounts (METHODS 4.1). */
+function leaveOutDates({ values, missing, readInto }: RawAmounts): void {
+  if (!values.some((value) => value >= 36_000 && value <= 55_000)) return;
+  const isDate = excelDates([...values].filter((value) => !Number.isNaN(value)));
+  for (const [row, value] of values.entries()) {
+    if (!isDate(value) || readInto.has(row)) continue;
+    values[row] = Number.NaN;
+    missing.set(row, "date");
+  }
+}
+
+function convertAll(values: Float64Array, from: Unit, to: Unit): void {
+  if (from === to) return;
+  for (const [row, value] of values.entries()) {
+    if (!Number.isNaN(value)) values[row] = withoutNoise(convert(value, from, to) ?? Number.NaN);
+  }
+}

@@ -1,0 +1,23 @@
+import type { Cell } from "../nouns/cell";
+import type { CellRange } from "../nouns/cellRange";
+import type { LabelKind } from "./labelKey";
+import type { PickUnit } from "./pickAmounts";
+
+/** The ranges of a pick log that belong together, row by row: one row a pick. */
+export interface LogRanges {
+  /** Who bore it: plants, or treatments. */
+  readonly owners: CellRange;
+  readonly ownerKind: LabelKind;
+  readonly amounts: CellRange;
+  readonly dates: CellRange | null;
+  /** Further labels of a row; null for one not given. */
+  readonly besides: readonly (CellRange | null)[];
+}
+
+/** A pick log as a call gives it. */
+export interface PickRanges extends LogRanges {
+  /** The unit asked for. */
+  readonly unit: PickUnit | null;
+  /** One more date, written like those of the log; null for none. */
+  readonly start: Cell;
+}

@@ -1,0 +1,157 @@
+import type { Cell } from "../nouns/cell";
+import type { CellRange } from "../nouns/cellRange";
+import type { Place } from "../nouns/place";
+import { isProblem, type Problem } from "../nouns/problem";
+import { isEmpty, widthOf } from "./cellsOf";
+import { flatCells } from "./flatCells";
+import { headingOf } from "./headingOf";
+import { headingParts } from "./headingParts";
+import { isTotalLabel } from "./isTotalLabel";
+import { labelKey } from "./labelKey";
+import { cellText } from "./option";
+import { type PickAmounts, readPickAmounts } from "./pickAmounts";
+import { type PickDays, readPickDays } from "./pickDays";
+import { type PickLabels, readPickLabels } from "./pickLabels";
+import type { LogRanges, PickRanges } from "./pickRanges";
+import { picksSwapped } from "./picksSwapped";
+import { placeOf } from "./placeOf";
+import { readDate } from "./readDate";
+import { plainLabel } from "./readLabels";
+import { sameShape } from "./sameShape";
+import { trimTogether } from "./trimTogether";
+import { whereIs } from "./whereIs";
+
+/** The ranges whose cells are spoken of one by one. */
+export type LogColumn = "owners" | "amounts" | "dates";
+
+/** One cell as a note names it. */
+export interface CellSeen {
+  readonly place: Place;
+  readonly text: string;
+}
+
+/** A pick log as read. Rows count from 0 below the heading; those of no owner have the owner −1. */
+export interface PickLog {
+  readonly owners: PickLabels;
+  /** The heading above the owners, if there is one. */
+  readonly ownersHeading: string | null;
+  /** Where the owners' range stands, for sentences. */
+  readonly where: string;
+  readonly besides: readonly (PickLabels | null)[];
+  readonly days: PickDays | null;
+  readonly amounts: PickAmounts;
+  /** Filled rows without an owner's label. */
+  readonly unlabelled: readonly number[];
+  /** Rows whose label names a total or an average. */
+  readonly totalRows: readonly number[];
+  /** A row's cell of a range: where it stands, and what it holds. */
+  readonly cellAt: (column: LogColumn, row: number) => CellSeen;
+}
+
+/**
+ * Reads a pick log by METHODS 3 and 4.1, cell i of all ranges together. Empty rows are passed over; rows without an
+ * owner's label, and rows of totals and averages, are left out and listed.
+ *
+ * The first row is a heading when the amount in it is one, unless a date stands beside it or its owner comes again.
+ *
+ * @returns a Problem for ranges of different size or that look swapped, for a number below zero, and for units that
+ *   do not go together
+ */
+export function readPicks(given: PickRanges): PickLog | Problem {
+  const ranges = trimmed(given);
+  const problem = shapesDiffer(ranges) ?? picksSwapped(ranges);
+  if (problem !== null) return problem;
+  const heading = hasHeading(ranges) ? 1 : 0;
+  const below = (range: CellRange): readonly Cell[] => flatCells(range, heading);
+  const owners = readPickLabels(below(ranges.owners), given.ownerKind);
+  const totalRows = takeOutTotals(owners);
+  const amounts = readPickAmounts(below(ranges.amounts), {
+    counts: (row) => (owners.ids[row] ?? -1) >= 0,
+    headingUnit: heading === 0 ? null : unitAbove(ranges.amounts),
+    unit: given.unit,
+    zerosVerified: ranges.amounts.zerosVerified,
+  });
+  if (isProblem(amounts)) return amounts;
+  const negative = amounts.values.findIndex((value) => value < 0);
+  if (negative >= 0) {
+    const place = placeOf(ranges.amounts, negative + heading);
+    return { problem: "negative-amount", place, given: amounts.values[negative] ?? 0 };
+  }
+  return {
+    owners,
+    ownersHeading: heading === 0 ? null : plainLabel(ranges.owners.cells[0]?.[0] ?? null),
+    where: whereIs(ranges.owners),
+    besides: ranges.besides.map((range) => range && readPickLabels(below(range), "name")),
+    days: ranges.dates && readPickDays(below(ranges.dates), given.start),
+    amounts,
+    unlabelled: unlabelledRows(ranges, owners, { heading, totalRows }),
+    totalRows,
+    cellAt: (column, row) => cellSeen(ranges[column] ?? ranges.owners, row + heading),
+  };
+}
+
+function cellSeen(range: CellRange, index: number): CellSeen {
+  const width = widthOf(range);
+  const cell = range.cells[Math.floor(index / width)]?.[index % width] ?? null;
+  return { place: placeOf(range, index), text: cellText(cell).trim() };
+}
+
+function trimmed({ owners, ownerKind, amounts, dates, besides }: PickRanges): LogRanges {
+  const given = [owners, amounts, dates, ...besides];
+  const cut = trimTogether(given.filter((range) => range !== null));
+  const all = given.map((range) => (range === null ? null : (cut[given.filter(isGiven).indexOf(range)] ?? null)));
+  const [first = null, second = null, third = null, ...others] = all;
+  return { owners: first ?? owners, ownerKind, amounts: second ?? amounts, dates: third, besides: others };
+}
+
+function isGiven(range: CellRange | null): range is CellRange {
+  return range !== null;
+}
+
+function shapesDiffer({ owners, amounts, dates, besides }: LogRanges): Problem | null {
+  for (const range of [owners, dates, ...besides]) {
+    const problem = range && sameShape(amounts, range);
+    if (problem) return problem;
+  }
+  return null;
+}
+
+function hasHeading({ owners, ownerKind, amounts, dates }: LogRanges): boolean {
+  if (headingOf(amounts.cells[0]?.[0]) === null) return false;
+  if (dates !== null && readDate(dates.cells[0]?.[0] ?? null).means !== "no-date") return false;
+  const [first, ...others] = flatCells(owners).map(plainLabel);
+  if (first === null || first === undefined) return true;
+  const key = labelKey(first, ownerKind);
+  return !others.some((label) => label !== null && labelKey(label, ownerKind) === key);
+}
+
+function unitAbove(amounts: CellRange): ReturnType<typeof headingParts>["unit"] {
+  return headingParts(headingOf(amounts.cells[0]?.[0]) ?? "").unit;
+}
+
+/** Rows of totals lose their owner; their label stays among the names, which no row has any more. */
+function takeOutTotals({ names, ids }: PickLabels): readonly number[] {
+  const totals = new Set(names.flatMap((name, id) => (isTotalLabel(name) ? [id] : [])));
+  if (totals.size === 0) return [];
+  const rows: number[] = [];
+  for (const [row, id] of ids.entries()) {
+    if (!totals.has(id)) continue;
+    rows.push(row);
+    ids[row] = -1;
+  }
+  return rows;
+}
+
+/** Rows without a label that are not empty in every range. */
+function unlabelledRows(
+  { owners, amounts, dates, besides }: LogRanges,
+  { ids }: PickLabels,
+  { heading, totalRows }: { readonly heading: number; readonly totalRows: readonly number[] },
+): readonly number[] {
+  const without: number[] = [];
+  for (let row = 0; row < ids.length; row++) if ((ids[row] ?? -1) < 0) without.push(row);
+  if (without.length === 0) return [];
+  const totals = new Set(totalRows);
+  const columns = [owners, amounts, dates, ...besides].filter(isGiven).map((range) => flatCells(range, heading));
+  return without.filter((row) => !totals.has(row) && columns.some((cells) => !isEmpty(cells[row] ?? null)));
+}

@@ -1,0 +1,53 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { repeatedRows } from "../../src/methods/repeatedRows";
+import { pickRows } from "./pickRows";
+
+it("rows equal in owner, day and amount; each tells the first of them", () => {
+  const log = pickRows([
+    [0, 5, 10],
+    [0, 5, 11],
+    [1, 5, 10],
+    [0, 5, 10],
+    [0, 5.5, 10],
+    [0, 5, 10],
+  ]);
+  expect(repeatedRows(log)).toEqual([
+    { row: 3, like: 0 },
+    { row: 5, like: 0 },
+  ]);
+});
+
+it("what is not known repeats nothing: owner, day, amount, or all days", () => {
+  const unknown = Number.NaN;
+  const twice = (row: readonly [number, number, number]) => repeatedRows(pickRows([row, row]));
+  expect([twice([-1, 5, 10]), twice([0, unknown, 10]), twice([0, 5, unknown])].flat()).toEqual([]);
+  expect(
+    repeatedRows({
+      ...pickRows([
+        [0, 5, 1],
+        [0, 5, 1],
+      ]),
+      days: null,
+    }),
+  ).toEqual([]);
+});
+
+it("finds the rows that comparing each with each finds", () => {
+  const row = fc.tuple(
+    fc.integer({ min: -1, max: 3 }),
+    fc.integer({ min: 0, max: 8 }).map((n) => n / 4),
+    fc.integer({ min: 45_000, max: 45_004 }),
+  );
+  fc.assert(
+    fc.property(fc.array(row, { maxLength: 60 }), (rows) => {
+      const same = (one: number, other: number) => String(rows[one]) === String(rows[other]);
+      const expected = rows.flatMap(([owner], at) => {
+        const like = rows.findIndex((_, before) => same(before, at));
+        return owner >= 0 && like < at ? [{ row: at, like }] : [];
+      });
+      expect(repeatedRows(pickRows(rows))).toEqual(expected);
+    }),
+    { numRuns: 300, seed: 6 },
+  );
+});

@@ -1,0 +1,22 @@
+import { expect, it } from "vitest";
+import { halfPicked } from "../../src/questions/halfPicked";
+import { codes, found, given } from "./range";
+
+const call = given({ plants: ["A", "B", "A"], dates: ["1/7/2023", "24/7/2023", "8/7/2023"], amounts: [1, "6 g", 4] });
+
+it("the start is written like the dates of the log, and may lie before them", () => {
+  const { start, startGiven } = found(halfPicked({ ...call, ...given({ start: "5/6/2023" }) }));
+  expect([start, startGiven]).toEqual([45082, true]);
+  expect(found(halfPicked(call))).toMatchObject({ start: 45108, startGiven: false, mean: 15 });
+});
+
+it("each plant's place is that of its first row", () => {
+  expect(found(halfPicked(call)).plants.map(({ plant, place }) => [plant, place.cell])).toEqual([
+    ["A", "B2"],
+    ["B", "B3"],
+  ]);
+});
+
+it("tells what was read as numbers", () => {
+  expect(codes(found(halfPicked(call)).cautions())).toEqual(["C14", "C12"]);
+});
