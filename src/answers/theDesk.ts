@@ -3,6 +3,7 @@ import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
 import { perPlantFunction } from "./perPlant";
+import { plainNumberFunction } from "./plainNumber";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
 import { smallestChangeFunction } from "./smallestChange";
@@ -22,6 +23,7 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),
+  seal(plainNumberFunction),
 ];
 
 const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));

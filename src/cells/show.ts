@@ -33,7 +33,7 @@ export function wholeTable({ columns, lines }: Showable): Block {
 function standing(showable: Showable, asked: string): Block | null {
   switch (asked) {
     case "answer":
-      return oneCell(showable.answer(), showable.answerFormat ?? "text");
+      return answerBlock(showable);
     case "table":
       return wholeTable(showable);
     case "words":
@@ -45,6 +45,12 @@ function standing(showable: Showable, asked: string): Block | null {
     default:
       return null;
   }
+}
+
+/** One cell, or the block that spills where the result is a list. */
+function answerBlock({ answer, answerFormat = "text" }: Showable): Block {
+  const shown = answer();
+  return typeof shown === "object" ? plainBlock(shown) : oneCell(shown, answerFormat);
 }
 
 function ownTable({ tables = {} }: Showable, asked: string): Block | null {
@@ -76,7 +82,7 @@ function notShown(showable: Showable, given: string): Problem {
   }
   const labels = [...showable.own, ...showable.lines].map(({ label }) => label);
   const columns = showable.columns?.();
-  const names = columns?.rows.map(([name]) => String(name)) ?? [];
+  const names = columns?.main == null ? [] : columns.rows.map(([name]) => String(name));
   return {
     problem: "unknown-show",
     given,

@@ -29,7 +29,8 @@ export interface MissingNumber {
 
 /** Everything that one answered call can show in a cell, each part worked out when asked for. */
 export interface Showable {
-  readonly answer: () => Output;
+  /** One value, or the block of cells that spills where the result is a list. */
+  readonly answer: () => Output | Outputs;
   /** How the answer is best shown; left out, as it comes. */
   readonly answerFormat?: LineFormat;
   /** The two-column table; with `columns`, the rows below them. */

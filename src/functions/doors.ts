@@ -2,6 +2,7 @@ import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
 import { perPlant } from "./perPlant";
+import { plainNumber } from "./plainNumber";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
 import { totalsOnly } from "./totalsOnly";
@@ -21,4 +22,5 @@ export const doors = {
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
+  PLAINNUMBER: plainNumber,
 };

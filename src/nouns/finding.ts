@@ -1,5 +1,6 @@
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { PerPlant } from "./findings/perPlant";
+import type { PlainNumbers } from "./findings/plainNumbers";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
 import type { TotalsOnly } from "./findings/totalsOnly";
 import type { TwoTreatments } from "./findings/twoTreatments";
@@ -18,4 +19,5 @@ export type Finding =
   | ChanceToSee
   | ManyTreatments
   | TotalsOnly
-  | WorthIt;
+  | WorthIt
+  | PlainNumbers;

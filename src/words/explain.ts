@@ -3,6 +3,7 @@ import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
+import { explainPlainNumbers } from "./plainNumbersExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
 import { explainTotalsOnly } from "./totalsOnlyExplained";
@@ -34,5 +35,7 @@ export function explain(finding: Finding): Explanation {
       return explainSmallestChange(finding);
     case "chance-to-see":
       return explainChanceToSee(finding);
+    case "plain-numbers":
+      return explainPlainNumbers(finding);
   }
 }

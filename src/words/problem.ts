@@ -2,6 +2,7 @@ import type { Problem } from "../nouns/problem";
 import { argumentProblemSentence } from "./argumentProblem";
 import { dataProblemSentence } from "./dataProblem";
 import { layoutProblemSentence } from "./layoutProblem";
+import { notPlainSentence } from "./notPlain";
 import { planProblemSentence } from "./planProblem";
 import { sentenceStart } from "./sentenceStart";
 
@@ -14,6 +15,7 @@ export function problemSentence(problem: Problem): string {
 }
 
 function sentence(problem: Problem): string {
+  if (problem.problem === "not-plain") return notPlainSentence(problem.given, problem.because);
   switch (problem.problem) {
     case "missing-argument":
     case "unknown-show":

@@ -3,6 +3,7 @@ import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellPerPlant } from "./perPlant";
+import { tellPlainNumbers } from "./plainNumbers";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
 import { tellTotalsOnly } from "./totalsOnly";
@@ -34,5 +35,7 @@ export function tell(finding: Finding): Told {
       return tellSmallestChange(finding);
     case "chance-to-see":
       return tellChanceToSee(finding);
+    case "plain-numbers":
+      return tellPlainNumbers(finding);
   }
 }

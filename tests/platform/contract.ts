@@ -13,4 +13,5 @@ export const contract: Readonly<Record<string, string>> = {
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
   WORTHIT: "usual new price extra_cost show? how? next_plants?",
+  PLAINNUMBER: "cells unit?",
 };

@@ -38,6 +38,7 @@ test("every kind of problem is among the approved ones", () => {
     "too-few-each": true,
     "not-a-multiple": true,
     "no-freedom": true,
+    "not-plain": true,
     "unknown-treatment": true,
     "too-few-treatments": true,
     "too-many-treatments": true,

@@ -10,6 +10,7 @@ import {
   unevenness,
   upDown,
 } from "./records";
+import { typicalReadings } from "./typicalReadings";
 
 /*
  * Typical findings of the functions that compare no two treatments for luck. Figures: the demo garden Marlpit Corner,
@@ -197,4 +198,5 @@ export const typicalFindings: Readonly<Record<string, Finding>> = {
     chanceToSee: 0.025,
     chanceEnough: 0.0002,
   }),
+  ...typicalReadings,
 };
