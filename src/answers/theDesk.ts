@@ -2,6 +2,7 @@ import { chanceToSeeFunction } from "./chanceToSee";
 import { compareManyFunction } from "./compareMany";
 import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
+import { lookOverFunction } from "./lookOver";
 import { perPlantFunction } from "./perPlant";
 import { plainNumberFunction } from "./plainNumber";
 import { plantsNeededFunction } from "./plantsNeeded";
@@ -23,6 +24,7 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(plantsNeededFunction),
   seal(smallestChangeFunction),
   seal(chanceToSeeFunction),
+  seal(lookOverFunction),
   seal(plainNumberFunction),
 ];
 

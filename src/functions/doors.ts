@@ -1,6 +1,7 @@
 import { chanceToSee } from "./chanceToSee";
 import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
+import { lookOver } from "./lookOver";
 import { perPlant } from "./perPlant";
 import { plainNumber } from "./plainNumber";
 import { plantsNeeded } from "./plantsNeeded";
@@ -22,5 +23,6 @@ export const doors = {
   PLANTSNEEDED: plantsNeeded,
   SMALLESTCHANGE: smallestChange,
   CHANCETOSEE: chanceToSee,
+  LOOKOVER: lookOver,
   PLAINNUMBER: plainNumber,
 };

@@ -1,3 +1,4 @@
+import type { LookedOver } from "./findings/lookedOver";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { PerPlant } from "./findings/perPlant";
 import type { PlainNumbers } from "./findings/plainNumbers";
@@ -20,4 +21,5 @@ export type Finding =
   | ManyTreatments
   | TotalsOnly
   | WorthIt
-  | PlainNumbers;
+  | PlainNumbers
+  | LookedOver;

@@ -1,6 +1,7 @@
 import type { Explanation } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
+import { explainLookedOver } from "./lookedOverExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainPerPlant } from "./perPlantExplained";
 import { explainPlainNumbers } from "./plainNumbersExplained";
@@ -37,5 +38,7 @@ export function explain(finding: Finding): Explanation {
       return explainChanceToSee(finding);
     case "plain-numbers":
       return explainPlainNumbers(finding);
+    case "looked-over":
+      return explainLookedOver(finding);
   }
 }

@@ -1,6 +1,7 @@
 import type { Told } from "../nouns/explanation";
 import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
+import { tellLookedOver } from "./lookedOver";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellPerPlant } from "./perPlant";
 import { tellPlainNumbers } from "./plainNumbers";
@@ -37,5 +38,7 @@ export function tell(finding: Finding): Told {
       return tellChanceToSee(finding);
     case "plain-numbers":
       return tellPlainNumbers(finding);
+    case "looked-over":
+      return tellLookedOver(finding);
   }
 }

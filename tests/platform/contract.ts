@@ -13,5 +13,6 @@ export const contract: Readonly<Record<string, string>> = {
   SMALLESTCHANGE: "plants_each unevenness show? treatments? beds? chance? direction?",
   CHANCETOSEE: "change plants_each unevenness show? treatments? beds? worthwhile?",
   WORTHIT: "usual new price extra_cost show? how? next_plants?",
+  LOOKOVER: "cells show? kind? lowest_ok? highest_ok?",
   PLAINNUMBER: "cells unit?",
 };
