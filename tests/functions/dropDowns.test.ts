@@ -21,6 +21,8 @@ const answered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   PLANTSNEEDED: { change: 0.3, unevenness: 0.4 },
   SMALLESTCHANGE: { plants_each: 8, unevenness: 0.4 },
   CHANCETOSEE: { change: 0.3, plants_each: 8, unevenness: 0.4 },
+  LOOKOVER: { cells: nine },
+  PLAINNUMBER: { cells: nine },
 };
 /** Names of rows, which are the grower's own words. */
 const ownNames = ["Bare", "Straw", "Paper", "Treatment 1", "All"];
@@ -44,7 +46,7 @@ it("every argument that takes words has a list", () => {
   const wordy = Object.entries(contract).flatMap(([id, parameters]) =>
     parameters.split(" ").flatMap((parameter) => {
       const name = parameter.replace("?", "");
-      return ["show", "how", "direction", "lost_plants"].includes(name) ? [`${id} ${name}`] : [];
+      return ["show", "how", "direction", "lost_plants", "kind", "unit"].includes(name) ? [`${id} ${name}`] : [];
     }),
   );
   expect(lists.map(([id, argument]) => `${id} ${argument}`).sort()).toEqual(wordy.sort());
