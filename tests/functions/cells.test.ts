@@ -203,6 +203,11 @@ it("whatever arrives, only finite numbers and texts leave, or a refusal with a s
       }
       expect(new Set(reply.map((row) => row.length)).size).toBe(1);
       for (const value of reply.flat()) {
+        // PLAINNUMBER reads cell by cell, so that a refusal may stand in one cell of a block
+        if (id === "PLAINNUMBER" && value instanceof Error) {
+          expect(value).toMatchObject({ code: "#VALUE!", message: expect.stringMatching(/^.{12,}\.$/su) });
+          continue;
+        }
         expect(typeof value === "string" || Number.isFinite(value), `${id}: ${String(value)}`).toBe(true);
         if (typeof value === "string") expect(value).not.toMatch(/undefined|\bNaN\b|\[object|Infinity/);
       }
