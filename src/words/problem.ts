@@ -11,11 +11,11 @@ import { sentenceStart } from "./sentenceStart";
  * compile while a kind of problem has no sentence.
  */
 export function problemSentence(problem: Problem): string {
+  if (problem.problem === "not-plain") return sentenceStart(notPlainSentence(problem.given, problem.because));
   return sentenceStart(sentence(problem));
 }
 
-function sentence(problem: Problem): string {
-  if (problem.problem === "not-plain") return notPlainSentence(problem.given, problem.because);
+function sentence(problem: Exclude<Problem, { problem: "not-plain" }>): string {
   switch (problem.problem) {
     case "missing-argument":
     case "unknown-show":
