@@ -24,6 +24,10 @@ const calls: readonly CellCall[] = [
   ["PLANTSNEEDED", 0.3, empty, "table", empty, empty, empty, empty, empty],
   ["SMALLESTCHANGE", 8, empty, empty, empty, empty, empty, empty],
   ["CHANCETOSEE", 0.3, 8, empty, empty, empty, empty, empty],
+  ["TOTALSONLY", 412, 30, 655, 30, "table", empty, empty],
+  ["WORTHIT", column("A"), column("B"), 2.5, 0.4, "table", empty, empty],
+  ["LOOKOVER", ref("Trial!A1:C9"), "table", empty, empty, empty],
+  ["PLAINNUMBER", ref("Trial!B2:B9"), empty],
 ];
 
 /** How often the page asked Excel which cells are empty. */

@@ -20,6 +20,8 @@ const answered: Readonly<Record<string, CellCall>> = {
   PLANTSNEEDED: ["PLANTSNEEDED", 0.3, 0.4, "table"],
   SMALLESTCHANGE: ["SMALLESTCHANGE", 8, 0.4],
   CHANCETOSEE: ["CHANCETOSEE", 0.3, 8, 0.4, "table"],
+  LOOKOVER: ["LOOKOVER", straw, "table"],
+  PLAINNUMBER: ["PLAINNUMBER", [["0.235kg"], ["lost"], [null]]],
 };
 
 describe("the functions as Excel finds them", () => {
@@ -54,6 +56,13 @@ describe("what leaves for Excel", () => {
       expect(new Set(cells.map(({ length }) => length)).size).toBe(1);
       for (const cell of cells.flat()) expect(["string", "number"]).toContain(typeof cell);
     }
+  });
+
+  it("an error value may stand in one cell of a block, with its sentence", async () => {
+    const { calculate } = await openExcel(trial);
+    expect(await calculate(["PLAINNUMBER", [["forgot"], ["506*"]]])).toMatchObject([
+      { cells: [[{ type: "Error", basicValue: "#VALUE!", message: "Can't read “forgot”." }], [506]] },
+    ]);
   });
 
   it("a refusal has the error value that can carry a sentence, and its sentence", async () => {
