@@ -80,7 +80,7 @@ function statusText({ status, weightsMissing }: TalliedPlant): string {
 }
 
 /** The number of rows stands among the picks, where no other function would take it for a plant's amount. */
-function leftOutRow({ leftOut }: PickTally): Outputs {
+function leftOutRow({ leftOut }: PickTally): readonly (readonly Output[])[] {
   if (leftOut.length === 0) return [];
   const places = leftOut.slice(0, MOST_PLACES).map(({ place }) => placeText(place));
   const more = leftOut.length > MOST_PLACES ? [`${leftOut.length - MOST_PLACES} more`] : [];

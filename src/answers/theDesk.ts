@@ -4,9 +4,11 @@ import { compareTwoFunction } from "./compareTwo";
 import type { Desk } from "./desk";
 import { drawLotsFunction } from "./drawLots";
 import { halfPickedFunction } from "./halfPicked";
+import { lookOverFunction } from "./lookOver";
 import { manyTrialsFunction } from "./manyTrials";
 import { perPlantFunction } from "./perPlant";
 import { pickCurveFunction } from "./pickCurve";
+import { plainNumberFunction } from "./plainNumber";
 import { plantsNeededFunction } from "./plantsNeeded";
 import { type Sealed, seal } from "./seal";
 import { smallestChangeFunction } from "./smallestChange";
@@ -32,6 +34,8 @@ const FUNCTIONS: readonly Sealed[] = [
   seal(tallyPicksFunction),
   seal(halfPickedFunction),
   seal(pickCurveFunction),
+  seal(lookOverFunction),
+  seal(plainNumberFunction),
 ];
 
 const byId: ReadonlyMap<string, Sealed> = new Map(FUNCTIONS.map((fn) => [fn.id, fn]));

@@ -37,6 +37,7 @@ const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
   "numbers-for-planted": "#VALUE!",
   "planted-unclear": "#VALUE!",
   "all-lost": "#N/A",
+  "not-plain": "#VALUE!",
   "no-change": "#VALUE!",
   "fall-too-big": "#VALUE!",
   "too-few-each": "#VALUE!",

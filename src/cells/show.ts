@@ -48,6 +48,7 @@ function standing(showable: Showable, asked: string): Block | null {
   }
 }
 
+/** One cell, or the block that spills where the result is a list. */
 function answerBlock({ answer, answerFormat = "text" }: Showable): Block {
   const shown = answer();
   return typeof shown === "object" ? plainBlock(shown) : oneCell(shown, answerFormat);

@@ -3,6 +3,7 @@ import { theDesk } from "../answers/theDesk";
 import { type Blankness, blanksToldApart, readBlanks } from "../host/blanks";
 import { formatsShown } from "../host/formats";
 import type { CellRange } from "../nouns/cellRange";
+import type { ErrorOutput } from "../nouns/line";
 import { toCellRange } from "../ranges/toCellRange";
 import { formatted } from "./formatted";
 import { holdsZero, noticeBlanks, type Raw, withBlanks } from "./zeros";
@@ -46,7 +47,10 @@ function reply(id: string, raws: readonly Raw[], sheet: Sheet): any[][] {
   const given = theDesk.ask(id, ranges);
   if (isRefusal(given)) throw excelError(given);
   const outputs = given.cell();
-  return formatsShown() ? formatted({ outputs, formats: given.formats() }) : outputs.map((row) => [...row]);
+  const shown: readonly (readonly unknown[])[] = formatsShown()
+    ? formatted({ outputs, formats: given.formats() })
+    : outputs;
+  return shown.map((row) => row.map(excelOutput));
 }
 
 function argument(name: string, raw: Raw | undefined, sheet: Sheet): CellRange | null {
@@ -57,8 +61,17 @@ function argument(name: string, raw: Raw | undefined, sheet: Sheet): CellRange |
   return toCellRange(name, value, { address, zerosVerified: blankness !== null || blanksToldApart() });
 }
 
+/** An error value within a block is an error object in its cell's place. */
+function excelOutput(output: unknown): unknown {
+  return isErrorOutput(output) ? excelError({ code: output.error, message: output.sentence }) : output;
+}
+
+function isErrorOutput(output: unknown): output is ErrorOutput {
+  return typeof output === "object" && output !== null && "sentence" in output;
+}
+
 /** Excel's own error where its runtime offers one: `CustomFunctions.Error` is not there while scripts first load. */
-function excelError({ code, message }: Refusal): CustomFunctions.Error | Error {
+function excelError({ code, message }: Pick<Refusal, "code" | "message">): CustomFunctions.Error | Error {
   if (typeof CustomFunctions.Error === "function") {
     return new CustomFunctions.Error(code as CustomFunctions.ErrorCode, message);
   }

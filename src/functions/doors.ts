@@ -3,9 +3,11 @@ import { compareMany } from "./compareMany";
 import { compareTwo } from "./compareTwo";
 import { drawLots } from "./drawLots";
 import { halfPicked } from "./halfPicked";
+import { lookOver } from "./lookOver";
 import { manyTrials } from "./manyTrials";
 import { perPlant } from "./perPlant";
 import { pickCurve } from "./pickCurve";
+import { plainNumber } from "./plainNumber";
 import { plantsNeeded } from "./plantsNeeded";
 import { smallestChange } from "./smallestChange";
 import { tallyPicks } from "./tallyPicks";
@@ -31,4 +33,6 @@ export const doors = {
   TALLYPICKS: tallyPicks,
   HALFPICKED: halfPicked,
   PICKCURVE: pickCurve,
+  LOOKOVER: lookOver,
+  PLAINNUMBER: plainNumber,
 };

@@ -1,10 +1,12 @@
 import type { DrawnLots } from "./findings/drawnLots";
 import type { HalfPicked } from "./findings/halfPicked";
+import type { LookedOver } from "./findings/lookedOver";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { ManyTrials } from "./findings/manyTrials";
 import type { PerPlant } from "./findings/perPlant";
 import type { PickCurve } from "./findings/pickCurve";
 import type { PickTally } from "./findings/pickTally";
+import type { PlainNumbers } from "./findings/plainNumbers";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "./findings/planning";
 import type { TotalsOnly } from "./findings/totalsOnly";
 import type { TwoTreatments } from "./findings/twoTreatments";
@@ -28,4 +30,6 @@ export type Finding =
   | DrawnLots
   | PickCurve
   | HalfPicked
-  | PickTally;
+  | PickTally
+  | PlainNumbers
+  | LookedOver;

@@ -1,3 +1,4 @@
+import type { WrittenDay } from "./day";
 import type { Place } from "./place";
 
 /** Rows and columns of an argument, for sentences about shapes. */
@@ -88,7 +89,15 @@ export type Problem =
   | { readonly problem: "two-seasons"; readonly days: number }
   | { readonly problem: "plants-each-lacks"; readonly name: string }
   | { readonly problem: "not-a-date"; readonly argument: string; readonly given: string }
+  | { readonly problem: "not-plain"; readonly given: string; readonly because: NotPlain }
   | { readonly problem: "unknown-treatment"; readonly given: string; readonly names: readonly string[] };
+
+/** Why a cell is no plain number: a note, one of two numbers, a unit of another kind, a date that Excel made. */
+export type NotPlain =
+  | { readonly why: "unreadable" }
+  | { readonly why: "doubtful"; readonly numbers: readonly [number, number] }
+  | { readonly why: "wrong-unit"; readonly unit: string }
+  | { readonly why: "excel-date"; readonly day: WrittenDay };
 
 export function isProblem(answer: object): answer is Problem {
   return "problem" in answer;

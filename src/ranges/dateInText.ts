@@ -42,6 +42,9 @@ const WORDS = [
   /^(?<year>\d{4})[ -](?<word>[a-z]+)[. -](?<day>\d{1,2})$/,
 ];
 
+/** Ordinary and full-width digits: most names have none, which spares them the patterns. */
+const DIGIT = /[0-9\uFF10-\uFF19]/;
+
 const WEEKDAY = /^(?:mon|tue|tues|wed|wednes|thu|thur|thurs|fri|sat|satur|sun)(?:day)?[., ]+(?=[a-z\d])/;
 const TIME = /[t ]\d{1,2}:\d{2}(?::\d{2})?(?:\.\d{1,9})?z?$/;
 
@@ -53,7 +56,7 @@ const TIME = /[t ]\d{1,2}:\d{2}(?::\d{2})?(?:\.\d{1,9})?z?$/;
  * @returns null when it has none of these patterns, or names no day of the calendar in any order
  */
 export function dateInText(text: string): DateText | null {
-  if (text.length > LONGEST) return null;
+  if (text.length > LONGEST || !DIGIT.test(text)) return null;
   const plain = plainDate(text);
   return sure(YEAR_FIRST.exec(plain) ?? COMPACT.exec(plain)) ?? inNumbers(plain) ?? inWords(plain);
 }

@@ -1,6 +1,7 @@
 import { addTerms } from "./addTerms";
 import { type AmountTerm, readTerm } from "./amountTerm";
 import { type AmountToken, amountTokens } from "./amountTokens";
+import { FRACTIONS } from "./ordinaryText";
 import type { Unit } from "./unit";
 
 /** What a text in a number cell says. */
@@ -19,6 +20,9 @@ export type AmountText =
       readonly otherwise: number | null;
     }
   | { readonly amount: "unreadable" };
+
+/** Without a digit or a fraction there is no number; most names have none, which spares them the reading. */
+const NUMERIC = new RegExp(`[0-9\\uFF10-\\uFF19${Object.keys(FRACTIONS).join("")}]`);
 
 const UNREADABLE: AmountText = { amount: "unreadable" };
 const LEADING_MARKS = new Set(["~", "≈", "*", "?", "†", "‡"]);
@@ -46,7 +50,7 @@ const ROUND_WORDS = new Set([
  * "3 120"), percents, units it does not know. Time grows with the text's length only.
  */
 export function readAmount(text: string): AmountText {
-  const tokens = amountTokens(text);
+  const tokens = NUMERIC.test(text) ? amountTokens(text) : null;
   if (tokens === null) return UNREADABLE;
   const from = tokens.findIndex((token) => !isRound(token, LEADING_MARKS));
   const terms = from < 0 ? null : readTerms(tokens, from);

@@ -3,11 +3,13 @@ import type { Finding } from "../nouns/finding";
 import { explainChanceToSee } from "./chanceToSeeExplained";
 import { explainDrawnLots } from "./drawLotsExplained";
 import { explainHalfPicked } from "./halfPickedExplained";
+import { explainLookedOver } from "./lookedOverExplained";
 import { explainManyTreatments } from "./manyTreatmentsExplained";
 import { explainManyTrials } from "./manyTrialsExplained";
 import { explainPerPlant } from "./perPlantExplained";
 import { explainPickCurve } from "./pickCurveExplained";
 import { explainPickTally } from "./pickTallyExplained";
+import { explainPlainNumbers } from "./plainNumbersExplained";
 import { explainPlantsNeeded } from "./plantsNeededExplained";
 import { explainSmallestChange } from "./smallestChangeExplained";
 import { explainTotalsOnly } from "./totalsOnlyExplained";
@@ -49,5 +51,9 @@ export function explain(finding: Finding): Explanation {
       return explainChanceToSee(finding);
     case "drawn-lots":
       return explainDrawnLots(finding);
+    case "plain-numbers":
+      return explainPlainNumbers(finding);
+    case "looked-over":
+      return explainLookedOver(finding);
   }
 }

@@ -3,6 +3,7 @@ import { argumentProblemSentence } from "./argumentProblem";
 import { dataProblemSentence } from "./dataProblem";
 import { drawProblemSentence, isDrawProblem } from "./drawProblem";
 import { layoutProblemSentence } from "./layoutProblem";
+import { notPlainSentence } from "./notPlain";
 import { isPickProblem, pickProblemSentence } from "./pickProblem";
 import { planProblemSentence } from "./planProblem";
 import { sentenceStart } from "./sentenceStart";
@@ -12,10 +13,11 @@ import { sentenceStart } from "./sentenceStart";
  * compile while a kind of problem has no sentence.
  */
 export function problemSentence(problem: Problem): string {
+  if (problem.problem === "not-plain") return sentenceStart(notPlainSentence(problem.given, problem.because));
   return sentenceStart(sentence(problem));
 }
 
-function sentence(problem: Problem): string {
+function sentence(problem: Exclude<Problem, { problem: "not-plain" }>): string {
   if (isPickProblem(problem)) return pickProblemSentence(problem);
   if (isDrawProblem(problem)) return drawProblemSentence(problem);
   switch (problem.problem) {

@@ -3,11 +3,13 @@ import type { Finding } from "../nouns/finding";
 import { tellChanceToSee } from "./chanceToSee";
 import { tellDrawnLots } from "./drawLots";
 import { tellHalfPicked } from "./halfPicked";
+import { tellLookedOver } from "./lookedOver";
 import { tellManyTreatments } from "./manyTreatments";
 import { tellManyTrials } from "./manyTrials";
 import { tellPerPlant } from "./perPlant";
 import { tellPickCurve } from "./pickCurve";
 import { tellPickTally } from "./pickTally";
+import { tellPlainNumbers } from "./plainNumbers";
 import { tellPlantsNeeded } from "./plantsNeeded";
 import { tellSmallestChange } from "./smallestChange";
 import { tellTotalsOnly } from "./totalsOnly";
@@ -49,5 +51,9 @@ export function tell(finding: Finding): Told {
       return tellChanceToSee(finding);
     case "drawn-lots":
       return tellDrawnLots(finding);
+    case "plain-numbers":
+      return tellPlainNumbers(finding);
+    case "looked-over":
+      return tellLookedOver(finding);
   }
 }

@@ -32,6 +32,10 @@ const calls: readonly CellCall[] = [
   ["TALLYPICKS", column("C"), empty, column("B"), empty, null, null, empty, empty],
   ["PICKCURVE", column("C"), days, column("B"), empty, empty, empty],
   ["HALFPICKED", column("C"), days, column("B"), empty, empty],
+  ["TOTALSONLY", 412, 30, 655, 30, "table", empty, empty],
+  ["WORTHIT", column("A"), column("B"), 2.5, 0.4, "table", empty, empty],
+  ["LOOKOVER", ref("Trial!A1:C9"), "table", empty, empty, empty],
+  ["PLAINNUMBER", ref("Trial!B2:B9"), empty],
 ];
 
 /** How often the page asked Excel which cells are empty. */

@@ -26,6 +26,8 @@ const answered: Readonly<Record<string, CellCall>> = {
   TALLYPICKS: ["TALLYPICKS", mulches, null, three],
   PICKCURVE: ["PICKCURVE", mulches, days, three],
   HALFPICKED: ["HALFPICKED", mulches, days, three],
+  LOOKOVER: ["LOOKOVER", straw, "table"],
+  PLAINNUMBER: ["PLAINNUMBER", [["0.235kg"], ["lost"], [null]]],
 };
 
 describe("the functions as Excel finds them", () => {
@@ -60,6 +62,13 @@ describe("what leaves for Excel", () => {
       expect(new Set(cells.map(({ length }) => length)).size).toBe(1);
       for (const cell of cells.flat()) expect(["string", "number"]).toContain(typeof cell);
     }
+  });
+
+  it("an error value may stand in one cell of a block, with its sentence", async () => {
+    const { calculate } = await openExcel(trial);
+    expect(await calculate(["PLAINNUMBER", [["forgot"], ["506*"]]])).toMatchObject([
+      { cells: [[{ type: "Error", basicValue: "#VALUE!", message: "Can't read “forgot”." }], [506]] },
+    ]);
   });
 
   it("a refusal has the error value that can carry a sentence, and its sentence", async () => {

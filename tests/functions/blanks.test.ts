@@ -21,6 +21,8 @@ const calls: readonly (readonly [Id, readonly unknown[]])[] = [
   ["PLANTSNEEDED", [0.3, EMPTY, "table", EMPTY, EMPTY, EMPTY, EMPTY, EMPTY]],
   ["SMALLESTCHANGE", [8, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY]],
   ["CHANCETOSEE", [0.3, 8, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY]],
+  ["LOOKOVER", [[4, EMPTY, "5 g", 7, EMPTY], "table", EMPTY, EMPTY, EMPTY]],
+  ["PLAINNUMBER", [[4, EMPTY, "5 g", EMPTY], EMPTY]],
 ];
 
 function filled(argument: unknown, blank: unknown): unknown {

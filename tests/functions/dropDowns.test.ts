@@ -28,6 +28,8 @@ const answered: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   TALLYPICKS: { plants: mulches, amounts: nine },
   PICKCURVE: { treatments: mulches, dates: days, amounts: nine },
   HALFPICKED: { plants: mulches, dates: days, amounts: nine },
+  LOOKOVER: { cells: nine },
+  PLAINNUMBER: { cells: nine },
 };
 /** Names of rows, which are the grower's own words. */
 const ownNames = ["Bare", "Straw", "Paper", "Treatment 1", "All"];
@@ -51,7 +53,7 @@ it("every argument that takes words has a list", () => {
   const wordy = Object.entries(contract).flatMap(([id, parameters]) =>
     parameters.split(" ").flatMap((parameter) => {
       const name = parameter.replace("?", "");
-      return ["show", "how", "direction", "lost_plants"].includes(name) ? [`${id} ${name}`] : [];
+      return ["show", "how", "direction", "lost_plants", "kind", "unit"].includes(name) ? [`${id} ${name}`] : [];
     }),
   );
   expect(lists.map(([id, argument]) => `${id} ${argument}`).sort()).toEqual(wordy.sort());

@@ -18,4 +18,6 @@ export const contract: Readonly<Record<string, string>> = {
   TALLYPICKS: "plants dates amounts show? treatments? beds? all_plants? unit?",
   PICKCURVE: "treatments dates amounts show? plants_each? days?",
   HALFPICKED: "plants dates amounts show? start?",
+  LOOKOVER: "cells show? kind? lowest_ok? highest_ok?",
+  PLAINNUMBER: "cells unit?",
 };

@@ -47,6 +47,7 @@ test("every kind of problem is among the approved ones", () => {
     "two-seasons": true,
     "plants-each-lacks": true,
     "not-a-date": true,
+    "not-plain": true,
     "unknown-treatment": true,
     "no-draw-number": true,
     "draw-number": true,

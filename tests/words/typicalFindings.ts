@@ -11,6 +11,7 @@ import {
   unevenness,
   upDown,
 } from "./records";
+import { typicalReadings } from "./typicalReadings";
 
 /*
  * Typical findings of the functions that compare no two treatments for luck. Figures: the demo garden Marlpit Corner,
@@ -214,4 +215,5 @@ export const typicalFindings: Readonly<Record<string, Finding>> = {
     beds: null,
   }),
   "DRAWLOTS no number yet": drawnLots({ treatments: ["A", "B"], plantsEach: 6, beds: null, drawNumber: null }),
+  ...typicalReadings,
 };

@@ -1,5 +1,5 @@
 import { type Cell, isErrorCell } from "../../nouns/cell";
-import type { LineFormat, Output } from "../../nouns/line";
+import type { ErrorOutput, LineFormat, Output } from "../../nouns/line";
 import type { Seen } from "./seen";
 
 /** Excel shows these while a cell is still being worked out. */
@@ -29,7 +29,8 @@ function isWholeFormula(formula: string, call: string): boolean {
 }
 
 /** Equal to the digits a spreadsheet keeps. */
-function isEqual(shown: Cell, answer: Output): boolean {
+function isEqual(shown: Cell, answer: Output | ErrorOutput): boolean {
+  if (typeof answer === "object") return shown !== null && isErrorCell(shown) && shown.error === answer.error;
   if (typeof shown !== "number" || typeof answer !== "number") return (shown ?? "") === answer;
   return Math.abs(shown - answer) <= 1e-12 * Math.max(Math.abs(shown), Math.abs(answer));
 }

@@ -70,6 +70,6 @@ export function planCurve(desk: Desk, question: PlanQuestion, each: number): rea
   return all.map((size) => ({ plantsEach: size, change: smallestChange(desk, question, size) }));
 }
 
-function numberOf(output: number | string | undefined): number | null {
+function numberOf(output: unknown): number | null {
   return typeof output === "number" ? output : null;
 }

@@ -1,0 +1,123 @@
+import type { Cell } from "../nouns/cell";
+import { dayOf } from "../nouns/day";
+import type { Remark } from "../nouns/reading";
+import type { Unusable } from "../nouns/sample";
+import { type CellMeaning, cellMeaning } from "./cellMeaning";
+import { excelDates } from "./excelDates";
+import { headingParts } from "./headingParts";
+import { isNotRecordedWord } from "./isNotRecordedWord";
+import type { Noted } from "./noted";
+import { bothNumbers } from "./plainCell";
+import { type SettledCell, settleUnits } from "./settleUnits";
+import type { Unit } from "./unit";
+
+/** A column of amounts as read, in one unit. */
+export interface LookedAmounts {
+  /** One number a row; NaN where there is none. */
+  readonly values: Float64Array;
+  readonly noted: readonly Noted[];
+}
+
+/**
+ * Reads a column of amounts and notes every cell that is more or less than a plain number above 0.
+ *
+ * @param skip rows that are not looked at
+ */
+export function lookAtAmounts(
+  cells: readonly Cell[],
+  heading: string | null,
+  skip: ReadonlySet<number>,
+): LookedAmounts {
+  const values = new Float64Array(cells.length).fill(Number.NaN);
+  const rows: number[] = [];
+  for (const [row, cell] of cells.entries()) {
+    if (skip.has(row)) continue;
+    if (typeof cell === "number" && Number.isFinite(cell)) values[row] = cell;
+    else rows.push(row);
+  }
+  const noted = [...notedTyped(settleTyped({ cells, rows, values, heading }), { cells, rows, values })];
+  return { values, noted: [...noted, ...notedNumbers(cells, values)] };
+}
+
+interface Split {
+  readonly cells: readonly Cell[];
+  readonly rows: readonly number[];
+  readonly values: Float64Array;
+}
+
+interface SettledTyped {
+  readonly cells: readonly SettledCell[];
+  readonly unit: Unit | null;
+}
+
+/** Cells that are no numbers; bare numbers have a say in the unit only where one was typed. */
+function settleTyped({ cells, rows, values, heading }: Split & { readonly heading: string | null }): SettledTyped {
+  const typed = rows.map((row) => cellMeaning(cells[row] ?? null));
+  const named = heading === null ? null : headingParts(heading).unit;
+  const bare = typed.some((cell) => cell.means === "amount" && cell.unit !== null) && named === null ? values : [];
+  const numbers = Array.from(bare).filter((value) => !Number.isNaN(value));
+  const settled = settleUnits([...typed, ...numbers.map(bareMeaning)], named);
+  return { cells: settled.cells.slice(0, typed.length), unit: settled.unit };
+}
+
+function bareMeaning(value: number): CellMeaning {
+  return { means: "amount", value, unit: null, read: "number" };
+}
+
+function notedTyped({ cells: settled, unit }: SettledTyped, { cells, rows, values }: Split): readonly Noted[] {
+  return settled.flatMap((meaning, at): Noted[] => {
+    const row = rows[at] ?? 0;
+    if (meaning.means === "amount") values[row] = meaning.value;
+    const remark = remarkOn(meaning, cells[row] ?? null, unit);
+    return remark === null ? [] : [{ row, remark }];
+  });
+}
+
+function remarkOn(meaning: SettledCell, cell: Cell, unit: Unit | null): Remark | null {
+  if (meaning.means === "lost") return { kind: "lost" };
+  if (meaning.means === "unusable") return unusable(meaning.why, cell);
+  const amount = { value: meaning.value, unit };
+  if (meaning.converted) return { kind: "unit-converted", amount };
+  if (meaning.read === "none-word") return { kind: "none-as-zero" };
+  if (meaning.read === "mark-removed") return { kind: "mark-removed", amount };
+  return meaning.value === 0 ? { kind: "zero" } : null;
+}
+
+function unusable(why: Unusable, cell: Cell): Remark {
+  switch (why) {
+    case "empty":
+      return { kind: "not-recorded", why: "empty" };
+    case "doubtful-number":
+      return { kind: "unreadable", why, numbers: bothNumbers(String(cell)) };
+    case "unit-unclear":
+    case "true-or-false":
+      return { kind: "unreadable", why };
+    case "text":
+      return textRemark(String(cell));
+    default:
+      return { kind: "error" };
+  }
+}
+
+/** "forgot" says that nothing was recorded; any other note is one that cannot be read. */
+function textRemark(text: string): Remark {
+  return isNotRecordedWord(text) ? { kind: "not-recorded", why: "word" } : { kind: "unreadable", why: "text" };
+}
+
+/** Zeros, and numbers that look like dates Excel made, which are no amounts. */
+function notedNumbers(cells: readonly Cell[], values: Float64Array): readonly Noted[] {
+  const noted: Noted[] = [];
+  const dateLike = values.some((value) => value >= 36_000 && value <= 55_000);
+  const isDate = dateLike ? excelDates(Array.from(values).filter((value) => !Number.isNaN(value))) : () => false;
+  for (const [row, value] of values.entries()) {
+    if (typeof cells[row] !== "number") continue;
+    if (value === 0) noted.push({ row, remark: ZERO });
+    else if (isDate(value)) {
+      noted.push({ row, remark: { kind: "excel-date", day: dayOf(value) } });
+      values[row] = Number.NaN;
+    }
+  }
+  return noted;
+}
+
+const ZERO: Remark = { kind: "zero" };

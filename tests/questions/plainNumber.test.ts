@@ -1,0 +1,43 @@
+import { expect, it } from "vitest";
+import { isProblem } from "../../src/nouns/problem";
+import { plainNumber } from "../../src/questions/plainNumber";
+import { block, column } from "../ranges/column";
+
+it("keeps every reading with its place, and counts them in its cautions", () => {
+  const found = plainNumber({
+    cells: block([
+      [1, "2 kg"],
+      ["506*", "lost"],
+      [0, "forgot"],
+    ]),
+    unit: column(["g"]),
+  });
+  if (isProblem(found)) throw new Error(found.problem);
+  expect(found).toMatchObject({ finding: "plain-numbers", unit: "g", numbers: 4 });
+  expect(found.readings.map(({ kind, place, text }) => [kind, place.cell, text])).toEqual([
+    ["unit-converted", "E1", "2 kg"],
+    ["mark-removed", "D2", "506*"],
+    ["lost", "E2", "lost"],
+    ["zero", "D3", "0"],
+    ["unreadable", "E3", "forgot"],
+  ]);
+  expect(found.cautions()).toEqual([{ caution: "C14", count: 2 }]);
+});
+
+it("zeros that may be empty cells raise C15", () => {
+  const found = plainNumber({ cells: column([0, 5, 0], { zerosVerified: false }) });
+  expect(!isProblem(found) && found.cautions()).toEqual([{ caution: "C15", zeros: 2 }]);
+});
+
+it("a date that Excel made among amounts is none; a column of such numbers is", () => {
+  const found = plainNumber({ cells: column([300, 45_112, 310]) });
+  expect(!isProblem(found) && found.cells[1]).toMatchObject([{ is: "refused", problem: { given: "45112" } }]);
+  const large = plainNumber({ cells: column([45_000, 45_112, 46_000]) });
+  expect(!isProblem(large) && large.numbers).toBe(3);
+});
+
+it("one cell that cannot be read refuses the call", () => {
+  expect(plainNumber({ cells: column(["forgot"]) })).toMatchObject({ problem: "not-plain" });
+  expect(plainNumber({ cells: column([1]), unit: column(["stone"]) })).toMatchObject({ problem: "unknown-choice" });
+  expect(plainNumber({})).toMatchObject({ problem: "missing-argument" });
+});

@@ -1,0 +1,28 @@
+import { expect, it } from "vitest";
+import { lookAtBlock } from "../../src/ranges/lookAtBlock";
+import { readBlock } from "../../src/ranges/readBlock";
+import { block, column } from "./column";
+
+it("reads each column by its kind, without the rows set aside", () => {
+  const rows = [
+    ["date", "plant", "grams"],
+    [45_112, "B1", 300],
+    [null, "Total", 300],
+    ["5/7", "B2", "310 g"],
+  ];
+  const { columns, aside } = lookAtBlock(readBlock(block(rows), null));
+  expect(aside).toEqual([{ row: 1, at: 1, why: "label" }]);
+  expect(columns.map(({ kind, noted }) => [kind, noted.map(({ row }) => row)])).toEqual([
+    ["date", [2]],
+    ["label", []],
+    ["amount", [2]],
+  ]);
+});
+
+it("a total or an average at the foot of amounts alone is set aside; beside labels the label tells", () => {
+  const sums = [3, 4, 6, 5, 18];
+  expect(lookAtBlock(readBlock(column(sums), null)).aside).toEqual([{ row: 4, at: 0, why: "total" }]);
+  expect(lookAtBlock(readBlock(column([3, 4, 6, 5, 4.5]), null)).aside).toMatchObject([{ why: "average" }]);
+  const labelled = block(sums.map((sum, at) => [`B${at}`, sum]));
+  expect(lookAtBlock(readBlock(labelled, null)).aside).toEqual([]);
+});

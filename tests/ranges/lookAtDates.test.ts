@@ -1,0 +1,28 @@
+import { expect, it } from "vitest";
+import { lookAtDates } from "../../src/ranges/lookAtDates";
+
+it("reads each day and notes what was settled or is not certain", () => {
+  const cells = [45_112, "24/6/23", "5/7/23", "5 July", null, "3rd", { error: "#REF!" }, "skipped", "24/6/23"];
+  const { serials, noted } = lookAtDates(cells, new Set([7]));
+  // 24 June and 5 July 2023: tests/reference/dates.json
+  const nothing = Number.NaN;
+  expect([...serials]).toEqual([45_112, 45_101, 45_112, 45_112, nothing, nothing, nothing, nothing, 45_101]);
+  expect(noted.map(({ row, remark }) => [row, remark.kind])).toEqual([
+    [2, "date-settled"],
+    [3, "date-settled"],
+    [4, "not-recorded"],
+    [5, "unreadable"],
+    [6, "error"],
+  ]);
+});
+
+it("keeps both days of a doubtful date", () => {
+  expect(lookAtDates(["5/7"], new Set()).noted[0]?.remark).toEqual({
+    kind: "unreadable",
+    why: "order",
+    days: [
+      { year: null, month: 7, day: 5 },
+      { year: null, month: 5, day: 7 },
+    ],
+  });
+});

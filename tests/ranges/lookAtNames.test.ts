@@ -1,0 +1,36 @@
+import { expect, it } from "vitest";
+import { lookAtNames } from "../../src/ranges/lookAtNames";
+
+const kinds = (...cells: Parameters<typeof lookAtNames>[0]) =>
+  lookAtNames(cells, new Set()).noted.map(({ row, remark }) => [row, remark.kind]);
+
+it("the rarer of two spellings and of two like names is noted, with the other one", () => {
+  const cells = ["Bare soil", "Bare soil", "bare  SOIL", "bare", "Straw", "Straw", "Straw", "B1 - 1", "B1-1", "B1-1"];
+  const { keys, noted } = lookAtNames(cells, new Set());
+  expect(keys.slice(0, 4)).toEqual(["bare soil", "bare soil", "bare soil", "bare"]);
+  expect(noted).toEqual([
+    { row: 2, remark: { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 2 } },
+    { row: 3, remark: { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 2 } },
+    { row: 3, remark: { kind: "name-once" } },
+    { row: 7, remark: { kind: "names-alike", like: "B1-1", uses: 1, likeUses: 2 } },
+  ]);
+});
+
+it("names used once are noted only where names come up again", () => {
+  expect(kinds("Straw", "Straw", "Straw", "Bare", "Bare", "Hay")).toEqual([[5, "name-once"]]);
+  expect(kinds("B1", "B2", "B3", "B4", "B4")).toEqual([]);
+});
+
+it("empty cells, errors and dates that Excel made of names are noted, skipped rows are not", () => {
+  expect(kinds("A", null, { error: "#N/A" }, 45_112, "A")).toEqual([
+    [1, "not-recorded"],
+    [2, "error"],
+    [3, "excel-date"],
+  ]);
+  expect(lookAtNames(["A", null, "A"], new Set([1])).noted).toEqual([]);
+});
+
+it("hundreds of names are not compared with each other", () => {
+  const names = Array.from({ length: 301 }, (_, at) => `straw${"a".repeat(at)}`);
+  expect(kinds(...names)).toEqual([]);
+});

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import type { Cell } from "../../src/nouns/cell";
+import { readBlock } from "../../src/ranges/readBlock";
+import { rowsAside } from "../../src/ranges/rowsAside";
+import { block } from "./column";
+
+const rows: readonly (readonly Cell[])[] = [
+  ["plant", "mulch", "grams"],
+  ["B1", "Straw", 300],
+  ["B2", "Weekly feed", 310],
+  ["B3", "Straw", 290],
+  ["B4", "Bare", 280],
+  ["B5", "Weekly feed", 295],
+  ["B6", "Bare", 305],
+];
+
+function aside(...more: readonly (readonly Cell[])[]): unknown {
+  return rowsAside(readBlock(block([...rows, ...more]), null)).map(({ row, at, why }) => [row, at, why]);
+}
+
+describe("rows of no plant (METHODS 3)", () => {
+  it("a full row with a word for totals in a name is a plant's", () => expect(aside()).toEqual([]));
+
+  it("a label of a total beside an empty cell, an amount without a label, an empty row", () => {
+    const more = [
+      ["Week total", null, 1780],
+      [null, null, 1780],
+      [null, null, null],
+      [null, "Average", 297],
+      ["B7", null, 300],
+    ];
+    expect(aside(...more)).toEqual([
+      [6, 0, "label"],
+      [7, 2, "no-label"],
+      [8, 0, "empty-row"],
+      [9, 1, "label"],
+    ]);
+  });
+});
+
+it("one column of names with a total at its foot", () => {
+  const cells = [
+    ["mulch", "grams"],
+    ["Straw", 3],
+    ["Bare", 4],
+    ["Hay", 5],
+    ["Wool", 6],
+    ["TOTAL", 18],
+  ];
+  expect(rowsAside(readBlock(block(cells), null))).toEqual([{ row: 4, at: 0, why: "label" }]);
+});
