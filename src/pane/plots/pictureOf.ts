@@ -6,6 +6,7 @@ import { amountText } from "../../words/amount";
 import { barsPicture } from "./bars";
 import type { Picture } from "./picture";
 import { plantsPicture } from "./plants";
+import { treatmentsPicture } from "./treatments";
 import { unevenPicture } from "./uneven";
 
 /** The picture that goes with a finding; null where there is nothing to draw. */
@@ -19,6 +20,8 @@ export function pictureOf(finding: Finding): Picture | null {
       return perPlantPicture(finding);
     case "unevenness":
       return unevenPicture(finding);
+    case "many-treatments":
+      return treatmentsPicture(finding);
     default:
       return null;
   }

@@ -1,12 +1,13 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
+import { plantByPlant } from "./plantByPlant";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
 import { totalsKept } from "./totalsKept";
 import { tryYourOwn } from "./tryYourOwn";
 import { twoPlantsEach } from "./twoPlantsEach";
 
-const plans = [theTrial, twoPlantsEach, totalsKept, beforePlanting, tryYourOwn];
+const plans = [theTrial, plantByPlant, twoPlantsEach, totalsKept, beforePlanting, tryYourOwn];
 
 /** The workbook that the practice sheet opens with; every number in it is invented. */
 export function practiceWorkbook(): IWorkbookData {

@@ -13,6 +13,7 @@ function textOf(id: string): string {
 it("has its sheets in the order of the work", () => {
   expect(sheetOrder.map((id) => sheets[id]?.name)).toEqual([
     "The trial",
+    "Plant by plant",
     "Two plants each",
     "Totals only",
     "Before planting",
@@ -20,7 +21,7 @@ it("has its sheets in the order of the work", () => {
   ]);
 });
 
-it.each(["the-trial", "two-plants-each", "totals-only", "before-planting"])(
+it.each(["the-trial", "plant-by-plant", "two-plants-each", "totals-only", "before-planting"])(
   "says on %s that its data are invented",
   (id) => {
     expect(textOf(id)).toContain("Invented data for practice.");
