@@ -64,5 +64,6 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "usual-not-named", names: ["Bare soil", "Straw"] },
   { problem: "treatment-is-bed" },
   { problem: "no-shared-bed", apart: ["Straw", "Woodchip"] },
+  { problem: "no-shared-bed", apart: ["Straw"] },
   { problem: "own-unevenness-in-beds" },
 ];
