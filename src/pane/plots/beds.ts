@@ -50,8 +50,8 @@ export function bedsPicture(found: ManyTreatments): Picture | null {
     marks: [
       ...axis({ low, high, at: bottom, place, unit: found.unit }),
       ...bedMarks(lines, bottom - 4),
-      ...rows.map(({ title, isBase, at }): Mark => {
-        const look = `name halo ${isBase ? "usual" : "new"}`;
+      ...rows.map(({ title, treatment, at }): Mark => {
+        const look = `name halo ${treatment.isUsual ? "usual" : "new"}`;
         return { mark: "text", look, at: [edge, at - 10], text: title, anchor: "start" };
       }),
     ],
@@ -100,11 +100,11 @@ function bedName(bed: string): string {
   return /^(bed|block)/i.test(bed) ? sentenceStart(shortLabel(bed)) : `Bed ${shortLabel(bed)}`;
 }
 
-function spotsOf({ treatment, title, isBase, at }: Row, unit: string | null, place: Scale): readonly Spot[] {
+function spotsOf({ treatment, title, at }: Row, unit: string | null, place: Scale): readonly Spot[] {
   return treatment.plants.map(({ value, place: where, bed }) => ({
     at: [place(value), at],
     radius: dot,
-    look: isBase ? "usual" : "new",
+    look: treatment.isUsual ? "usual" : "new",
     key: plantKey(where),
     label: `${title}, ${bedName(bed ?? "").toLowerCase()}, ${placeText(where)}: ${amountText(value, unit)}`,
   }));

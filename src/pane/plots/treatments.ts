@@ -80,8 +80,8 @@ function bandMarks(
   return [{ mark: "box", look: "band", from: [from ?? edge, 4], to: [to ?? edge, bottom] }, dashed];
 }
 
-function rowMarks({ treatment, title, isBase, height, ends, ...row }: Row, span: Span, place: Scale): readonly Mark[] {
-  const look = isBase ? "usual" : "new";
+function rowMarks({ treatment, title, height, ends, ...row }: Row, span: Span, place: Scale): readonly Mark[] {
+  const look = treatment.isUsual ? "usual" : "new";
   const average = line(`average ${look}`, [place(height), row.at - 8], [place(height), row.at + 8]);
   return [
     { mark: "text", look: `name halo ${look}`, at: [edge, row.top + 13], text: title, anchor: "start" },
@@ -101,13 +101,13 @@ function changeText(change: NonNullable<Standing["treatment"]["againstUsual"]>["
   return isKnown(change) ? (moreOrLess(change)?.replace(/ \(.*/, "") ?? "as much") : "";
 }
 
-function spotsOf({ treatment, title, isBase, at }: Row, unit: string | null, place: Scale): readonly Spot[] {
+function spotsOf({ treatment, title, at }: Row, unit: string | null, place: Scale): readonly Spot[] {
   const places = treatment.plants.map(({ value }) => place(value));
   const lifts = dodge(places, 2 * dot, 9);
   return treatment.plants.map((plant, index) => ({
     at: [places[index] ?? edge, at + (lifts[index] ?? 0)],
     radius: dot,
-    look: isBase ? "usual" : "new",
+    look: treatment.isUsual ? "usual" : "new",
     key: plantKey(plant.place),
     label: `${title}, ${placeText(plant.place)}: ${amountText(plant.value, unit)}`,
   }));
