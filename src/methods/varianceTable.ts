@@ -1,5 +1,6 @@
 import { upperTail } from "../numerics/fisherF";
 import { twoSidedCritical } from "../numerics/studentT";
+import { type Duo, unscaledVariance } from "./contrast";
 import type { SquaresOf, TreatmentModel } from "./treatmentModel";
 
 /** The F of one source against the residual, and its p-value; NaN without residual degrees of freedom. */
@@ -14,12 +15,24 @@ export function treatmentF(
 /**
  * The least significant difference at 5 % for one comparison planned beforehand: t·√(2·MSE/n).
  *
- * @returns null where treatments have different numbers of plants
+ * @returns null where no one figure holds for all pairs: the variance of a difference is not 2/n for each (treatments
+ * with different numbers of plants, or missing from different beds)
  *
  * Source: R. A. Fisher (1935), The Design of Experiments; the rice example of Gomez & Gomez (1984), p. 26.
  */
-export function leastSignificantDifference({ counts, meanSquare, df }: TreatmentModel): number | null {
-  const [first = 0] = counts;
-  if (counts.some((count) => count !== first) || !(df > 0)) return null;
-  return twoSidedCritical(0.05, df) * Math.sqrt((2 * meanSquare) / first);
+export function leastSignificantDifference(model: TreatmentModel): number | null {
+  const { counts, meanSquare, df } = model;
+  const variance = 2 / (counts[0] ?? Number.NaN);
+  if (!(df > 0) || !pairsOf(counts.length).every((duo) => isNear(unscaledVariance(model, duo), variance))) return null;
+  return twoSidedCritical(0.05, df) * Math.sqrt(meanSquare * variance);
+}
+
+function pairsOf(treatments: number): readonly Duo[] {
+  const all = Array.from({ length: treatments }, (_, at) => at);
+  return all.flatMap((usual) => all.slice(usual + 1).map((tried) => ({ usual, tried })));
+}
+
+/** Equal but for rounding. */
+function isNear(variance: number, wanted: number): boolean {
+  return Math.abs(variance - wanted) <= 1e-9 * wanted;
 }

@@ -1,12 +1,23 @@
 import type { Answer } from "../answers/desk";
+import type { ManyTreatments } from "../nouns/findings/manyTreatments";
 import type { Unevenness } from "../nouns/findings/unevenness";
 import { isKnown } from "../nouns/known";
 import type { Line, Output, Outputs } from "../nouns/line";
 import { absenceText } from "../words/absence";
 
-/** Every figure of an answer that one cell can show: its lines, or of UNEVENNESS's table the main column. */
+/** Every figure of an answer that one cell can show: its lines, and of a table by rows the main column. */
 export function figureLines({ finding, lines, table }: Answer): readonly Line[] {
-  return finding.finding === "unevenness" ? unevennessLines(finding, table()) : lines;
+  if (finding.finding === "unevenness") return unevennessLines(finding, table());
+  return finding.finding === "many-treatments" ? [...verdictLines(finding, table()), ...lines] : lines;
+}
+
+/** A treatment's name shows its verdict; without a usual there are none. */
+function verdictLines({ usual, treatments }: ManyTreatments, [header = [], ...rows]: Outputs): readonly Line[] {
+  if (usual === null) return [];
+  const main = header.indexOf("Verdict");
+  return treatments.map(
+    ({ name }, at): Line => ({ label: name, format: "text", value: () => textOrNumber(rows[at]?.[main]) }),
+  );
 }
 
 function unevennessLines({ all }: Unevenness, [header = [], ...rows]: Outputs): readonly Line[] {

@@ -2,7 +2,7 @@ import type { TreatmentModel } from "../methods/treatmentModel";
 import { leastSignificantDifference, treatmentF } from "../methods/varianceTable";
 import type { SourceLine, SumsOfSquares } from "../nouns/findings/manyTreatments";
 
-/** The table of sums of squares, beds first, and the least significant difference for equal numbers. */
+/** The table of sums of squares, beds first, and the least significant difference of a balanced trial. */
 export function sumsOfSquares(model: TreatmentModel): SumsOfSquares {
   const { beds, treatments, residual } = model.squares;
   const tested = (source: "beds" | "treatments", of: typeof treatments): SourceLine => ({

@@ -28,10 +28,15 @@ export function layoutProblemSentence(problem: LayoutProblem): string {
     case "treatment-is-bed":
       return "Each treatment sits in its own bed, so bed and treatment cannot be told apart. Leave out the beds.";
     case "no-shared-bed":
-      return `${listText(problem.apart.map(shortLabel))} share no bed with the others. Compare them apart, or leave out the beds.`;
+      return apartFromTheRest(problem.apart);
     case "own-unevenness-in-beds":
       return "“own unevenness” cannot be used with beds. Leave out the beds, or choose another way to compare.";
   }
+}
+
+function apartFromTheRest(apart: readonly string[]): string {
+  const [share, them] = apart.length === 1 ? ["shares", "it"] : ["share", "them"];
+  return `${listText(apart.map(shortLabel))} ${share} no bed with the others. Compare ${them} apart, or leave out the beds.`;
 }
 
 function tooFew(given: readonly string[]): string {

@@ -38,6 +38,18 @@ it.each(["light", "dark"] as const)(
   },
 );
 
+it.each(["light", "dark"] as const)(
+  "axe finds nothing wrong with several treatments, all folds open, %s",
+  async (scheme) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await explain("Plant by plant", "G2");
+    await page.locator("#pane .explanation summary").evaluateAll((folds) => {
+      for (const fold of folds) (fold as HTMLElement).click();
+    });
+    expect(await violations()).toEqual([]);
+  },
+);
+
 it.each(["light", "dark"] as const)("axe finds nothing wrong with the plan, %s", async (scheme) => {
   await page.emulateMedia({ colorScheme: scheme });
   await page.locator("#pane").getByRole("tab", { name: "Plan" }).click();
@@ -66,4 +78,13 @@ it("at 350 × 378 px finding, picture and the line to repeat with its button are
     expect((box?.y ?? Number.POSITIVE_INFINITY) + (box?.height ?? 0) - top, part).toBeLessThanOrEqual(378);
   }
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
+});
+
+it("at 350 px wide the table of treatments and the pairs fit", async () => {
+  await page.setViewportSize({ width: 350, height: 900 });
+  await explain("Plant by plant", "G2");
+  await page.locator("#pane").getByText("All 6 pairs").click();
+  expect(await page.locator("#pane table").count()).toBe(2);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
+  expect(await page.evaluate(() => document.querySelector("#pane")?.scrollWidth)).toBeLessThanOrEqual(350);
 });

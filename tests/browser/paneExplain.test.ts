@@ -17,8 +17,8 @@ async function finding(address: string): Promise<string> {
 }
 
 /** Selects cells of the trial downward, by keyboard as a grower may. */
-async function selectColumn(first: string, rows: number): Promise<void> {
-  await select(page, "The trial", first);
+async function selectColumn(first: string, rows: number, sheet = "The trial"): Promise<void> {
+  await select(page, sheet, first);
   await page.keyboard.press("F6");
   await page.keyboard.press("Escape");
   for (let row = 1; row < rows; row += 1) await page.keyboard.press("Shift+ArrowDown");
@@ -130,3 +130,60 @@ it.each(["<img src=x onerror=document.title='taken'>", '=HYPERLINK("https://exam
     expect(await page.title()).toBe(title);
   },
 );
+
+it("explains several treatments: pictures, a table, the pairs on request; cell and pane follow the sheet", async () => {
+  const sheet = "Plant by plant";
+  await select(page, sheet, "G2");
+  expect(await finding("G2")).toMatch(/Straw: 46 % more, up, enough to matter/);
+  expect(await pane.locator("figure:visible").count()).toBe(2);
+  expect(await pane.locator("figure:visible svg .band").count()).toBe(1);
+  expect(await pane.getByRole("row").allTextContents()).toContain("Straw714390+46\u00a0%13\u00a0% to 95\u00a0%");
+  await pane.getByText("All 6 pairs").click();
+  await expect.poll(() => pane.getByRole("table").last().textContent()).toContain("Straw and Bare soil1370");
+  await put(page, [sheet, "D4"], "lost");
+  await expect.poll(() => pane.textContent()).toContain("There were 29 plants in 8 beds.");
+  await put(page, [sheet, "D4"], 3249);
+  await put(page, [sheet, "C5"], "Hay");
+  await expect.poll(() => pane.textContent()).toContain("4 treatments were each set against Bare soil.");
+  await put(page, [sheet, "C5"], "Grass clippings");
+  await put(page, [sheet, "B6"], "");
+  await expect.poll(() => pane.textContent()).toContain("There were 30 plants in 8 beds.");
+  await put(page, [sheet, "B7"], "");
+  await expect.poll(() => pane.textContent()).toContain("There were 29 plants in 8 beds.");
+  await put(page, [sheet, "B6"], 2);
+  await put(page, [sheet, "B7"], 2);
+  await expect.poll(() => value(page, sheet, "G2")).toBe("Straw up; 2 not settled");
+});
+
+it("a dot of the beds picture leads to its cell, by keyboard too", async () => {
+  const sheet = "Plant by plant";
+  await select(page, sheet, "G2");
+  await finding("G2");
+  await pane.getByRole("button", { name: "Straw, bed 1, D4: 3250 g" }).focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(() => selected(page)).toBe(`${sheet}!D4`);
+});
+
+it("starts a comparison of several: names the treatments it finds and asks which is the usual", async () => {
+  const sheet = "Plant by plant";
+  await select(page, sheet, "F25");
+  await pane.getByLabel("What do you want to know?").selectOption({ label: "Which of several treatments did better?" });
+  for (const [at, column] of ["D", "C", "B"].entries()) {
+    await selectColumn(`${column}1`, 33, sheet);
+    await pane
+      .getByRole("button", { name: `Take ${column}1:${column}33` })
+      .nth(at)
+      .click();
+  }
+  await expect
+    .poll(() => pane.textContent())
+    .toContain("Treatments found: Bare soil, Grass clippings, Straw, Woodchip.");
+  await pane.getByLabel("Which is the usual?").selectOption("Straw");
+  await select(page, sheet, "F25");
+  await expect
+    .poll(() => pane.locator(".preview").first().textContent())
+    .toBe('=FAIRBED.COMPAREMANY(D1:D33,C1:C33,,B1:B33,"Straw")');
+  await pane.getByLabel("Which is the usual?").selectOption("Bare soil");
+  await pane.getByRole("button", { name: "Put it there" }).first().click();
+  await expect.poll(() => value(page, sheet, "F25")).toBe("Straw up; 2 not settled");
+});

@@ -110,7 +110,38 @@ const percents: readonly Refusal[] = [
   ["losses of 100 %", "PLANTSNEEDED", ...plan, null, null, null, null, "100%"],
 ];
 
-const refusals = [...shared, ...amounts, ...options, ...percents];
+const ways = ["Bare", "Straw", "Bare", "Straw"];
+
+const layouts: readonly Refusal[] = [
+  ["nothing given", "COMPAREMANY", plants, null],
+  ["an unknown show", "COMPAREMANY", plants, ways, "Strw"],
+  ["a word three places further on", "COMPAREMANY", plants, ways, "own unevenness"],
+  ["an unknown how", "COMPAREMANY", plants, ways, null, null, "Bare", "every pair"],
+  ["heights that differ", "COMPAREMANY", plants, ways, null, [1, 1, 2]],
+  ["amounts and labels swapped", "COMPAREMANY", ["Straw", "Bare", "Straw"], [4, 5, 6]],
+  ["one treatment only", "COMPAREMANY", plants, ["Bare", "Bare", "Bare", "Bare"]],
+  ["no treatments named", "COMPAREMANY", plants, [null, null, null, null]],
+  ["too many treatments", "COMPAREMANY", many(21), many(21).map((at) => `Mulch ${at}`)],
+  ["the usual not found", "COMPAREMANY", plants, ways, null, null, "Bark"],
+  ["against a usual that is not named", "COMPAREMANY", plants, ways, null, null, null, "against usual"],
+  ["each treatment in a bed of its own", "COMPAREMANY", plants, ["Bare", "Bare", "Straw", "Straw"], null, [1, 1, 2, 2]],
+  [
+    "treatments that no bed links",
+    "COMPAREMANY",
+    [...plants, 5, 6],
+    [...ways, "Bark", "Bark"],
+    null,
+    [1, 1, 2, 2, 3, 4],
+    "Bare",
+  ],
+  ["own unevenness in beds", "COMPAREMANY", plants, ways, null, [1, 1, 2, 2], "Bare", "own unevenness"],
+];
+
+function many(count: number): readonly number[] {
+  return Array.from({ length: count }, (_, at) => at + 1);
+}
+
+const refusals = [...shared, ...amounts, ...options, ...percents, ...layouts];
 
 function written(given: unknown): string {
   if (given === null) return "";

@@ -47,11 +47,12 @@ it("Gomez & Gomez (1984), p. 300, larvae as log(x + 1): F 3.651 for beds, 5.6995
   printed("treatments, p", treatments?.p ?? 0, "0.000409");
 });
 
-/** A model of which only the sums of squares are known. */
+/** A model of separate plants of which only the sums of squares and the numbers of plants are known. */
 function fromSquares(residual: SquaresOf, treatments: SquaresOf, counts: readonly number[] = []): TreatmentModel {
   const meanSquare = residual.sumOfSquares / residual.df;
   const squares = { beds: null, treatments, residual };
-  return { means: [], counts, unscaledCovariance: [], meanSquare, df: residual.df, squares, bedShare: 0 };
+  const unscaledCovariance = counts.map((n, row) => counts.map((_, column) => (row === column ? 1 / n : 0)));
+  return { means: [], counts, unscaledCovariance, meanSquare, df: residual.df, squares, bedShare: 0 };
 }
 
 it("Hildebrand & Poey (1985), maize: treatments 4.27, error .89, 3 df each give F 4.80, R p .115", () => {
@@ -70,7 +71,7 @@ it("potatoes, six a treatment: mean squares 49636 and 3640 give F 13.6, p < .001
   printed("LSD", leastSignificantDifference(model) ?? 0, "71.1");
 });
 
-describe("the least significant difference agrees with R where numbers are equal, and is not given elsewhere", () => {
+describe("the least significant difference agrees with R in balanced trials, and is not given elsewhere", () => {
   it.each(reference.cases)("$name", (known) => {
     const found = leastSignificantDifference(plantsModel(known));
     if (known.lsd === null || found === null) expect(found).toBe(known.lsd);
@@ -94,5 +95,11 @@ it("the rice trial of Gomez & Gomez (1984), p. 26: LSD 501.14, treatments F 2.16
 
 it("unequal numbers have no one least significant difference", () => {
   const model = modelOf(manyCases.find(({ name }) => name === "unequal numbers") ?? expect.fail("no case"));
+  expect(leastSignificantDifference(model)).toBeNull();
+});
+
+it("equal numbers in beds that lack different treatments have no one least significant difference", () => {
+  const model = plantsModel(whole("rice, equal numbers in incomplete beds"));
+  expect(new Set(model.counts)).toEqual(new Set([3]));
   expect(leastSignificantDifference(model)).toBeNull();
 });

@@ -1,6 +1,7 @@
 # Several treatments in beds, for tests/methods/manyBeds.test.ts. Run: Rscript tests/reference/manyBeds.R
 #
-# Data: Gomez & Gomez (1984), p. 26, rice, whole and with three plots taken out, and p. 300, larvae, log10(x + 1), both
+# Data: Gomez & Gomez (1984), p. 26, rice, whole, with three plots taken out, and with two taken out of three beds so
+# that every treatment keeps three; and p. 300, larvae, log10(x + 1), both
 # as in agridat; the four crops in five beds of METHODS 10, item 33; R's npk, nitrogen by phosphate in its blocks, whole
 # and with four plots taken out; R's warpbreaks with the two wools for beds; the demo's plants. The first treatment is
 # the usual. Averages over all beds by predict(); their covariance by model.matrix(); percent ranges by uniroot().
@@ -23,10 +24,12 @@ in_beds <- function(name, y, treatment, bed) {
   rho <- cov2cor(contrasts %*% c %*% t(contrasts))
   lambda <- rep(sqrt(max(0, if (k == 2) 0 else mean(rho[upper.tri(rho)]))), k - 1)
   K <- dunnett_critical(lambda, df); q <- qtukey(0.95, k, df) / sqrt(2); pairs <- combn(k, 2)
-  equal <- length(unique(table(d$g))) == 1
+  # one least significant difference holds for all where every pair's variance is 2/n
+  variances <- apply(pairs, 2, function(pair) spread(pair[1], pair[2]) / mse)
+  balanced <- length(unique(table(d$g))) == 1 && isTRUE(all.equal(variances, rep(2 * k / N, ncol(pairs)), 1e-9))
   list(name = name, value = y, treatment = as.integer(d$g) - 1, bed = as.integer(d$bed) - 1, means = m, mse = mse, df = df,
        ss = table$`Sum Sq`, f = table$`F value`[1:2], p = table$`Pr(>F)`[1:2], bedShare = share,
-       lsd = if (equal) qt(0.975, df) * sqrt(2 * mse / (N / k)) else NULL, lambda = lambda[1], critical = K,
+       lsd = if (balanced) qt(0.975, df) * sqrt(2 * mse / (N / k)) else NULL, lambda = lambda[1], critical = K,
        dunnett = lapply(2:k, function(i) {
          t <- (m[i] - m[1]) / sqrt(spread(1, i))
          c(list(t = t, p = dunnett_tail(abs(t), lambda, df)),
@@ -52,6 +55,7 @@ without <- function(name, out, y, treatment, bed) in_beds(name, y[-out], treatme
 write_reference("manyBeds", list(
   in_beds("rice", rice, rep(1:6, each = 4), rep(1:4, 6)),
   without("rice without three plots", c(2, 11, 24), rice, rep(1:6, each = 4), rep(1:4, 6)),
+  without("rice, equal numbers in incomplete beds", c(1, 5, 10, 14, 19, 23), rice, rep(1:6, each = 4), rep(1:4, 6)),
   in_beds("larvae, logarithms", log10(larvae + 1), rep(1:9, 4), rep(1:4, each = 9)),
   in_beds("four crops in five beds", crops, rep(1:4, each = 5), rep(1:5, 4)),
   with(npk, in_beds("npk, nitrogen by phosphate", yield, paste(N, P), block)),

@@ -78,6 +78,7 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "usual-not-named", names: ["Bare soil", "Straw"] },
   { problem: "treatment-is-bed" },
   { problem: "no-shared-bed", apart: ["Straw", "Woodchip"] },
+  { problem: "no-shared-bed", apart: ["Straw"] },
   { problem: "own-unevenness-in-beds" },
   { problem: "no-picks", where: "C2:C9" },
   { problem: "no-dates", where: "A2:A9" },

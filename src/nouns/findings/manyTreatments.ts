@@ -65,7 +65,7 @@ export interface SourceLine {
   readonly p: number | null;
 }
 
-/** The sums of squares, beds first; and the least significant difference where all treatments have equal numbers. */
+/** The sums of squares, beds first; and the least significant difference where one figure holds for every pair. */
 export interface SumsOfSquares {
   readonly lines: readonly SourceLine[];
   readonly leastSignificantDifference: number | null;

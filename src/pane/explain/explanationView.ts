@@ -6,7 +6,9 @@ import { folded, list, paragraphs, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
 import { type Child, element } from "../dom/element";
 import { unbroken } from "../dom/unbroken";
-import { draw } from "../plots/draw";
+import { bedsPicture } from "../plots/beds";
+import { type Drawn, draw } from "../plots/draw";
+import type { Picture } from "../plots/picture";
 import { pictureOf } from "../plots/pictureOf";
 import { plantKey } from "../plots/plants";
 import { swapsPicture } from "../plots/swaps";
@@ -14,23 +16,29 @@ import { notes } from "./notes";
 import { numbersPart } from "./numbersPart";
 import { planningPicture } from "./planningPicture";
 import { cellOf, type Seen, type Within } from "./seen";
+import { treatmentsPart } from "./treatmentsPart";
 import type { View } from "./view";
 
 /** An answered call in plain words, part by part in the order of METHODS 9. */
 export function explanationView(seen: Seen, answer: Answer, context: Context): View {
   const told = explain(answer.finding);
-  const drawn = pictureAndFollow(seen, answer, context);
+  const { finding } = answer;
+  const follow = (picture: Picture | null) => (picture === null ? [] : [followed(picture, seen, context)]);
+  const main = follow(pictureOf(finding) ?? planningPicture(finding, context.desk));
+  const beds = follow(finding.finding === "many-treatments" ? bedsPicture(finding) : null);
   const numbers = numbersPart(seen, answer, context);
   const root = element(
     "div",
     { class: "explanation" },
     element("p", { class: "finding" }, unbroken(told.finding)),
     ...notes(seen, context),
-    drawn?.root ?? null,
+    ...main.map((drawn) => drawn.root),
     told.say === ""
       ? null
       : section("You can say", [element("p", { class: "say" }, unbroken(told.say))], copyButton(told.say, context)),
     told.compared === "" ? null : element("p", { class: "compared" }, unbroken(told.compared)),
+    ...(finding.finding === "many-treatments" ? treatmentsPart(finding) : []),
+    ...beds.map((drawn) => section("Bed by bed", [drawn.root])),
     luckPart(told, answer),
     lookOutPart(told.lookOutFor),
     told.next.length === 0 ? null : section("Next", paragraphs(told.next)),
@@ -42,16 +50,14 @@ export function explanationView(seen: Seen, answer: Answer, context: Context): V
     says: told.finding,
     isHeld: numbers.isHeld,
     follow: (lit) => {
-      drawn?.light(lit === null ? null : plantKey(lit));
+      for (const drawn of [...main, ...beds]) drawn.light(lit === null ? null : plantKey(lit));
       numbers.refresh();
     },
   };
 }
 
-/** The picture; pressing a dot selects its cell. */
-function pictureAndFollow(seen: Seen, { finding }: Answer, { sheet, desk }: Context) {
-  const picture = pictureOf(finding) ?? planningPicture(finding, desk);
-  if (picture === null) return null;
+/** A picture on the page; pressing a dot selects its cell. */
+function followed(picture: Picture, seen: Seen, { sheet }: Context): Drawn {
   return draw(picture, (key) => {
     const cell = cellOf(seen, placeOf(key));
     if (cell !== null) void sheet.select(cell.sheet, cell.address);

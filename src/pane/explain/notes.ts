@@ -2,14 +2,21 @@ import type { Context } from "../context";
 import { button } from "../dom/blocks";
 import { type Child, element } from "../dom/element";
 import { cellFormat } from "../figures";
+import { errorCellsText } from "./errorCells";
 import type { Seen } from "./seen";
 import { shownFormat, showsAnswer } from "./shown";
 
 /** Milliseconds. */
 const patience = 1000;
 
-/** What is to be said about the cell itself: that it is out of date, that its percent is shown as a bare number. */
+/** What is to be said about the cell and those it reads: errors among them, its format, that it is out of date. */
 export function notes(seen: Seen, context: Context): readonly Child[] {
+  const errors = errorCellsText(seen);
+  const note = errors === null ? [] : [element("p", { class: "note" }, errors)];
+  return [...note, ...cellNotes(seen, context)];
+}
+
+function cellNotes(seen: Seen, context: Context): readonly Child[] {
   if (showsAnswer(seen) === false) {
     return [lateNote("The cell shows another answer. Recalculate the sheet.")];
   }

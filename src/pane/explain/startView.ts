@@ -3,15 +3,17 @@ import type { Context } from "../context";
 import { button, choice, field } from "../dom/blocks";
 import { element } from "../dom/element";
 import { placing, type Target } from "../placing";
-import { type RangePicker, rangePicker, referenceFrom } from "../rangePicker";
-import { type StartQuestion, startQuestions } from "./startQuestions";
+import { type RangePicker, rangePicker, referenceFrom, type Taken } from "../rangePicker";
+import { type StartQuestion, startFormula, startQuestions } from "./startQuestions";
+import { usualChoice } from "./usualChoice";
 import type { View } from "./view";
 
 /** For a cell without one of our calls: asks what the grower wants to know, and writes the formula. */
 export function startView(context: Context): View {
   const asked = choice(startQuestions);
   const pickers = element("div");
-  const place = placing(context, { entries: (target) => entriesOf(question, ranges, target), done });
+  const place = placing(context, { entries: (target) => entriesOf(plan(), target), done });
+  const usual = usualChoice(context, place.refresh);
   const cancel = button("Start over", restart);
   let [question] = startQuestions;
   let ranges: readonly RangePicker[] = [];
@@ -25,21 +27,29 @@ export function startView(context: Context): View {
     element("p", {}, intro),
     field("What do you want to know?", asked),
     element("p", { class: "hint" }, hint),
-    ...[pickers, place.root, cancel],
+    ...[pickers, usual.root, place.root, cancel],
   );
-  return { root, says: "", isHeld: () => ranges.some((range) => range.taken() !== null), follow: refresh };
+  return { root, says: "", isHeld: () => plan().taken.some((range) => range !== null), follow: refresh };
+
+  function plan(): Plan {
+    return { question, taken: ranges.map((range) => range.taken()), usual: question.asksUsual ? usual.chosen() : null };
+  }
 
   function restart(): void {
     question = startQuestions.find(({ value }) => value === asked.value) ?? question;
-    ranges = question.ranges.map((label) => rangePicker(label, context, refresh));
+    ranges = question.ranges.map(({ label }) => rangePicker(label, context, refresh));
     pickers.replaceChildren(...ranges.map((range) => range.root));
     refresh();
   }
 
   function refresh(): void {
     for (const range of ranges) range.refresh();
-    place.root.hidden = ranges.some((range) => range.taken() === null);
-    cancel.hidden = ranges.every((range) => range.taken() === null);
+    const { taken } = plan();
+    const home = taken[0]?.sheet ?? "";
+    const whole = isWhole(plan());
+    usual.look(question.asksUsual && whole ? formulaOf({ ...plan(), usual: null }, home) : null, home);
+    place.root.hidden = !whole;
+    cancel.hidden = taken.every((range) => range === null);
     place.refresh();
   }
 
@@ -49,16 +59,28 @@ export function startView(context: Context): View {
   }
 }
 
-function entriesOf(
-  { value, format }: StartQuestion,
-  ranges: readonly RangePicker[],
-  target: Target,
-): readonly Entry[] | string {
-  const taken = ranges.map((range) => range.taken()).filter((range) => range !== null);
+/** A question as far as the grower has filled it in. */
+interface Plan {
+  readonly question: StartQuestion;
+  readonly taken: readonly (Taken | null)[];
+  readonly usual: string | null;
+}
+
+/** True when every range that is needed has been taken. */
+function isWhole({ question, taken }: Plan): boolean {
+  return question.ranges.every(({ optional }, at) => optional || taken[at] !== null);
+}
+
+function formulaOf({ question, taken, usual }: Plan, there: string): string {
+  const references = taken.map((range) => (range === null ? null : referenceFrom(range, there)));
+  return startFormula(question, references, usual);
+}
+
+function entriesOf(plan: Plan, target: Target): readonly Entry[] | string {
+  const taken = plan.taken.filter((range) => range !== null);
   const onRange = taken.some(({ sheet, address }) => sheet === target.sheet && isFirst(target.address, address));
   if (onRange || taken.length === 0) return "Now click the cell in the sheet where the answer should go.";
-  const references = taken.map((range) => referenceFrom(range, target.sheet));
-  return [{ ...target, content: `=FAIRBED.${value}(${references.join(",")})`, format }];
+  return [{ ...target, content: formulaOf(plan, target.sheet), format: plan.question.format }];
 }
 
 function isFirst(address: string, range: string): boolean {

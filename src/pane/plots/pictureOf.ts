@@ -8,6 +8,7 @@ import { curvesPicture } from "./curves";
 import { halvesPicture } from "./halves";
 import type { Picture } from "./picture";
 import { plantsPicture } from "./plants";
+import { treatmentsPicture } from "./treatments";
 import { unevenPicture } from "./uneven";
 
 /** The picture that goes with a finding; null where there is nothing to draw. */
@@ -25,6 +26,8 @@ export function pictureOf(finding: Finding): Picture | null {
       return curvesPicture(finding);
     case "half-picked":
       return halvesPicture(finding);
+    case "many-treatments":
+      return treatmentsPicture(finding);
     default:
       return null;
   }

@@ -8,7 +8,9 @@ import { placeText } from "../../words/place";
 import { sentenceStart } from "../../words/sentenceStart";
 import { axis } from "./axis";
 import { dodge } from "./dodge";
+import { line } from "./line";
 import type { Mark, Picture, Spot } from "./picture";
+import { type RangeEnds, rangeBar, type Span, shownSpan } from "./rangeBar";
 import { type Scale, scale } from "./scale";
 
 const width = 326;
@@ -22,9 +24,6 @@ interface Row extends Group {
   readonly title: string;
   readonly at: number;
 }
-
-/** Amounts in the sheet's unit: from, to. */
-type Span = readonly [low: number, high: number];
 
 /** The key by which a plant's dot is found again. */
 export function plantKey({ argument, row, column }: Pick<Place, "argument" | "row" | "column">): string {
@@ -41,7 +40,7 @@ export function plantsPicture(found: TwoTreatments): Picture | null {
     { ...found.usual, title: sentenceStart(names.usual), at: 28 },
     { ...found.tried, title: sentenceStart(names.tried), at: 66 },
   ];
-  const [low, high] = shownSpan(values, found);
+  const [low, high] = shownSpan(values, rangeEnds(found) ?? []);
   const place = scale([low, high], [edge, width - edge]);
   return {
     width,
@@ -58,19 +57,11 @@ export function plantsPicture(found: TwoTreatments): Picture | null {
   };
 }
 
-/** From the lowest to the highest plant, wider for the range of the change, up to half as wide again on a side. */
-function shownSpan(values: readonly number[], found: TwoTreatments): Span {
-  const [low, high] = [Math.min(...values), Math.max(...values)];
-  const room = (high - low || Math.abs(high) || 1) / 2;
-  const ends = rangeEnds(found).filter((end) => end !== null);
-  return [Math.max(Math.min(low, ...ends), low - room), Math.min(Math.max(high, ...ends), high + room)];
-}
-
-/** The range of the change as amounts of the new, set out from the usual average; empty when there is no range. */
-function rangeEnds({ usual, difference, differenceRange }: TwoTreatments): readonly (number | null)[] {
+/** The range of the change as amounts of the new, set out from the usual average; null when there is no range. */
+function rangeEnds({ usual, difference, differenceRange }: TwoTreatments): RangeEnds | null {
   const { mean } = usual;
   const { low, high } = differenceRange;
-  if (!isKnown(mean) || !isKnown(difference) || !(isKnown(low) || isKnown(high))) return [];
+  if (!isKnown(mean) || !isKnown(difference) || !(isKnown(low) || isKnown(high))) return null;
   const end = (limit: Known) => (isKnown(limit) ? mean + limit : null);
   return [end(low), end(high)];
 }
@@ -83,27 +74,11 @@ function rowMarks({ role, title, mean, at }: Row, place: Scale): readonly Mark[]
   return role === "new" ? [name, average] : [name, line("base", [x, at + 12], [x, axisAt]), average];
 }
 
-/** An end that lies outside the picture, or has no limit, is an arrow. */
-function rangeMarks(found: TwoTreatments, [low, high]: Span, place: Scale): readonly Mark[] {
+function rangeMarks(found: TwoTreatments, span: Span, place: Scale): readonly Mark[] {
   const ends = rangeEnds(found);
-  if (ends.length === 0 || !isKnown(found.tried.mean)) return [];
-  const [from, to] = [place(Math.max(ends[0] ?? low, low)), place(Math.min(ends[1] ?? high, high))];
-  const isInside = (end: number | null | undefined) => typeof end === "number" && end >= low && end <= high;
-  return [
-    line("range", [from, rangeAt], [to, rangeAt]),
-    ...(isInside(ends[0]) ? [line("range", [from, rangeAt - 4], [from, rangeAt + 4])] : [arrow(from, 5)]),
-    ...(isInside(ends[1]) ? [line("range", [to, rangeAt - 4], [to, rangeAt + 4])] : [arrow(to, -5)]),
-    { mark: "dot", look: "middle", at: [place(found.tried.mean), rangeAt], radius: 3.5 },
-  ];
-}
-
-function arrow(x: number, back: number): Mark {
-  const tip = [x, rangeAt] as const;
-  return { mark: "line", look: "range", points: [[x + back, rangeAt - 4], tip, [x + back, rangeAt + 4]] };
-}
-
-function line(look: string, from: readonly [number, number], to: readonly [number, number]): Mark {
-  return { mark: "line", look, points: [from, to] };
+  if (ends === null || !isKnown(found.tried.mean)) return [];
+  const middle: Mark = { mark: "dot", look: "middle", at: [place(found.tried.mean), rangeAt], radius: 3.5 };
+  return [...rangeBar({ ends, span, at: rangeAt, place }), middle];
 }
 
 function spotsOf(row: Row, unit: string | null, place: Scale): readonly Spot[] {
@@ -119,7 +94,7 @@ function spotsOf(row: Row, unit: string | null, place: Scale): readonly Spot[] {
 }
 
 function captionOf(found: TwoTreatments): string {
-  if (rangeEnds(found).length === 0) return "Each dot is a plant, each tall mark an average.";
+  if (rangeEnds(found) === null) return "Each dot is a plant, each tall mark an average.";
   return "Bar: range of the change. Dashed: the usual average.";
 }
 

@@ -222,3 +222,15 @@ it("a cell without our call offers to start, and writes the formula", async () =
   expect(sheet.at("G7")?.formula).toBe(comparison);
   expect(shownText(root)).toContain(finding);
 });
+
+it("an error among the plants is named with its place", async () => {
+  const { root, sheet } = await startedPane();
+  sheet.fill("C3", [[{ error: "#N/A" }]]);
+  await settled();
+  expect(shownText(root)).toContain("C3 holds #N/A and was left out.");
+  sheet.fill("B2", [[{ error: "#DIV/0!" }], [{ error: "#N/A" }], [{ error: "#REF!" }]]);
+  await settled();
+  expect(shownText(root)).toContain(
+    "B2 holds #DIV/0! and was left out. B3 holds #N/A and was left out. B4 holds #REF! and was left out. So was 1 more error.",
+  );
+});

@@ -4,6 +4,7 @@ import { cleanPicks } from "./cleanPicks";
 import { luckInClass } from "./luckInClass";
 import { manyCrops } from "./manyCrops";
 import { messyPicks } from "./messyPicks";
+import { plantByPlant } from "./plantByPlant";
 import { sheetData } from "./sheetData";
 import { theTrial } from "./theTrial";
 import { totalsKept } from "./totalsKept";
@@ -12,6 +13,7 @@ import { twoPlantsEach } from "./twoPlantsEach";
 
 const plans = [
   theTrial,
+  plantByPlant,
   messyPicks,
   cleanPicks,
   twoPlantsEach,

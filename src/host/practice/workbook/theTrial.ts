@@ -1,18 +1,7 @@
 import type { ICellData } from "@univerjs/core";
 import { answer, formula, heading, note, number, spilled, text } from "./cells";
+import { marlpitCorner } from "./marlpitCorner";
 import type { SheetPlan } from "./sheetData";
-
-/** Grams of courgettes per plant at Marlpit Corner (invented): bed, then bare soil, straw, woodchip, grass clippings. */
-const beds: readonly (readonly (number | string)[])[] = [
-  [1, 2252, 3249, 2409, 3423],
-  [2, 3203, 4245, 2295, "lost (slugs)"],
-  [3, 2264, 3972, 2148, 2611],
-  [4, 2705, "lost (wheelbarrow)", 3151, 4474],
-  [5, 3242, 2494, 3056, 2174],
-  [6, 2787, 4278, 3506, 3589],
-  [7, 4152, 6923, 3693, 3673],
-  [8, 3542, 5293, 4311, 3863],
-];
 
 /** The table's figures: change, low, high; times as much; average of each; plants of each. */
 const tablePatterns = ["0.0%", "0.0%", "0.0%", "0.00", "0", "0", "0", "0"] as const;
@@ -53,9 +42,15 @@ export const theTrial: SheetPlan = {
   },
 };
 
+/** A row for each bed: its number, then a plant of each mulch. */
 function bedCells(): Record<string, ICellData> {
+  const beds = [...new Set(marlpitCorner.map(({ bed }) => bed))];
+  const rows = beds.map((bed) => [
+    bed,
+    ...marlpitCorner.filter((plant) => plant.bed === bed).map(({ grams }) => grams),
+  ]);
   return Object.fromEntries(
-    beds.flatMap((bed, down) => bed.map((value, across) => [`${"ABCDE"[across]}${down + 2}`, bedCell(value)])),
+    rows.flatMap((row, down) => row.map((value, across) => [`${"ABCDE"[across]}${down + 2}`, bedCell(value)])),
   );
 }
 

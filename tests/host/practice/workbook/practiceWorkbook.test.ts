@@ -13,6 +13,7 @@ function textOf(id: string): string {
 it("has its sheets in the order of the work", () => {
   expect(sheetOrder.map((id) => sheets[id]?.name)).toEqual([
     "The trial",
+    "Plant by plant",
     "Pick log, messy",
     "Pick log, clean",
     "Two plants each",
@@ -26,6 +27,7 @@ it("has its sheets in the order of the work", () => {
 
 const invented = [
   "the-trial",
+  "plant-by-plant",
   "messy-picks",
   "clean-picks",
   "two-plants-each",
