@@ -170,6 +170,7 @@ export const dropDowns = {
       "Picked before loss",
       "Notes",
     ],
+    unit: ["g", "kg", "lb", "oz", "count", "ml", "l", "cm", "m", "in", "ft"],
   },
   PICKCURVE: { show: [...show, "Share in last 7 days", "Date"] },
   HALFPICKED: { show: [...show, "Plant", "Day"] },

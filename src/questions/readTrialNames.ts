@@ -1,6 +1,7 @@
 import type { CellRange } from "../nouns/cellRange";
 import type { ManyTrials } from "../nouns/findings/manyTrials";
 import type { Problem } from "../nouns/problem";
+import { filledLength } from "../ranges/cellsOf";
 import type { Argument } from "../ranges/option";
 import { readLabels } from "../ranges/readLabels";
 import { sameShape } from "../ranges/sameShape";
@@ -21,7 +22,7 @@ export interface TrialNames {
  * @param heading whether that range starts with a heading
  */
 export function readTrialNames(given: Argument, averages: CellRange, heading: boolean): TrialNames | Problem {
-  if (!given) return { rowIs: "trial", of: () => null };
+  if (!given || filledLength(given) === 0) return { rowIs: "trial", of: () => null };
   const [names = given, beside = averages] = trimTogether([given, averages]);
   const differ = sameShape(names, beside);
   if (differ !== null) return differ;

@@ -18,7 +18,7 @@ export function tellManyTrials(found: ManyTrials): Told {
 }
 
 /** "Straw was ahead in 5 of 6 crops, by 34 % on average." */
-export function aheadSentence({ names, trials, ahead, behind, change, rowIs }: ManyTrials): string {
+function aheadSentence({ names, trials, ahead, behind, change, rowIs }: ManyTrials): string {
   const tried = sentenceStart(namesOf(names.usual, names.tried).tried);
   const size = moreOrLess(change)?.replace(/ (more|less)/, "") ?? null;
   if (trials.length === 1) return `${tried} gave ${moreOrLess(change) ?? "as much"} in one ${rowIs}.`;
