@@ -19,7 +19,7 @@ export const drawLotsFunction: WorksheetFunction<DrawnLots> = {
   choices: { beds: ["one each"] },
   ask: drawLots,
   shown: (found) => ({
-    answer: () => (found.drawNumber === null ? pickANumber : table(found)),
+    answer: found.drawNumber === null ? () => pickANumber : null,
     lines: [],
     columns: () => columns(found),
     own: [],
@@ -31,11 +31,6 @@ export const drawLotsFunction: WorksheetFunction<DrawnLots> = {
 function columns({ spots }: DrawnLots): Columns {
   const rows = spots.map(({ spot, bed, treatment, label }) => [spot, bed ?? "", treatment, label]);
   return { header: HEADER, rows, main: null };
-}
-
-function table(found: DrawnLots) {
-  const { header, rows } = columns(found);
-  return [header, ...rows];
 }
 
 /** Without a number there is no list; only the answer says in plain text what to do. */

@@ -1,6 +1,6 @@
 import type { Columns } from "../cells/showable";
 import type { PickCurve } from "../nouns/findings/pickCurve";
-import type { Output, Outputs } from "../nouns/line";
+import type { Output } from "../nouns/line";
 import { pickCurve } from "../questions/pickCurve";
 import { dayText } from "../words/dayText";
 import type { WorksheetFunction } from "./worksheetFunction";
@@ -21,18 +21,13 @@ export const pickCurveFunction: WorksheetFunction<PickCurve> = {
   choices: {},
   ask: pickCurve,
   shown: (found) => ({
-    answer: () => table(found),
+    answer: null,
     lines: [],
     columns: () => columns(found),
     own: [],
     tables: { [SHARE.toLowerCase()]: () => [shares(found)] },
   }),
 };
-
-function table(found: PickCurve): Outputs {
-  const { header, rows, last = [] } = columns(found);
-  return [header, ...rows, ...last];
-}
 
 /** A date stands for no single value where there are several treatments. */
 function columns(found: PickCurve): Columns {

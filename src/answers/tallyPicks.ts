@@ -1,6 +1,6 @@
 import type { Columns } from "../cells/showable";
 import type { PickTally, TalliedPlant } from "../nouns/findings/pickTally";
-import type { Output, Outputs } from "../nouns/line";
+import type { Output } from "../nouns/line";
 import { tallyPicks } from "../questions/tallyPicks";
 import { dayText } from "../words/dayText";
 import { pickNoteText } from "../words/pickNote";
@@ -40,17 +40,12 @@ export const tallyPicksFunction: WorksheetFunction<PickTally> = {
   choices: { unit: ["g", "kg", "lb", "oz", "count"] },
   ask: tallyPicks,
   shown: (found) => ({
-    answer: () => table(found),
+    answer: null,
     lines: [],
     columns: () => columns(found),
     own: [line("left out", "count", () => found.leftOut.length)],
   }),
 };
-
-function table(found: PickTally): Outputs {
-  const { header, rows, last = [] } = columns(found);
-  return [header, ...rows, ...last];
-}
 
 function columns(found: PickTally): Columns {
   const rows = found.plants.map((plant) => row(plant, found.yearsKnown));

@@ -49,7 +49,9 @@ function standing(showable: Showable, asked: string): Block | null {
 }
 
 /** One cell, or the block that spills where the result is a list. */
-function answerBlock({ answer, answerFormat = "text" }: Showable): Block {
+function answerBlock(showable: Showable): Block {
+  const { answer, answerFormat = "text" } = showable;
+  if (answer === null) return wholeTable(showable);
   const shown = answer();
   return typeof shown === "object" ? plainBlock(shown) : oneCell(shown, answerFormat);
 }

@@ -31,8 +31,8 @@ export interface MissingNumber {
 
 /** Everything that one answered call can show in a cell, each part worked out when asked for. */
 export interface Showable {
-  /** One value, or the block of cells that spills where the result is a list. */
-  readonly answer: () => Output | Outputs;
+  /** One value, or a block of cells that spills; null where the answer is the whole table. */
+  readonly answer: (() => Output | Outputs) | null;
   /** How the answer is best shown; left out, as it comes. */
   readonly answerFormat?: LineFormat;
   /** The two-column table; with `columns`, the rows below them. */

@@ -4,11 +4,11 @@ import { sumPicks } from "../methods/sumPicks";
 import type { HalfPicked, HalfPlant } from "../nouns/findings/halfPicked";
 import { lazy } from "../nouns/lazy";
 import { isProblem, type Problem } from "../nouns/problem";
-import { type Argument, cellText, missing, oneCell } from "../ranges/option";
+import { cellText, missing, oneCell } from "../ranges/option";
 import { type DatedLog, datedLog } from "./datedLog";
 import type { Given } from "./given";
 import { givenDates } from "./givenDates";
-import { logCautions } from "./harvestCautions";
+import { logCautions } from "./logCautions";
 import { picksOf } from "./picksOf";
 
 /** By which day was half of each plant's own harvest in? */
@@ -25,10 +25,10 @@ export function halfPicked(given: Given): HalfPicked | Problem {
   if (start.cell !== null && Number.isNaN(log.days.start)) {
     return { problem: "not-a-date", argument: "start", given: cellText(start.cell) };
   }
-  return found(log, given.start);
+  return found(log);
 }
 
-function found(log: DatedLog, given: Argument): HalfPicked {
+function found(log: DatedLog): HalfPicked {
   const startGiven = !Number.isNaN(log.days.start);
   const start = startGiven ? log.days.start : log.first;
   const plants = halfPlants(log, start);
@@ -37,7 +37,7 @@ function found(log: DatedLog, given: Argument): HalfPicked {
     finding: "half-picked",
     plants,
     start,
-    startGiven: startGiven && given !== null,
+    startGiven,
     yearsKnown: log.days.yearsKnown,
     mean: describe(days).mean,
     cautions: lazy(() => [...logCautions(log), { caution: "C12" }]),

@@ -1,4 +1,3 @@
-import type { Caution } from "../nouns/caution";
 import type { CellRange } from "../nouns/cellRange";
 import type { LookedOver } from "../nouns/findings/lookedOver";
 import { lazy } from "../nouns/lazy";
@@ -16,6 +15,7 @@ import { allRead } from "./allRead";
 import { doubleRows } from "./doubleRows";
 import type { Given } from "./given";
 import { type OddRules, oddAmounts } from "./oddAmounts";
+import { readingsCautions } from "./readingsCautions";
 
 const KINDS = ["amount", "date", "label", "per plant"] as const;
 
@@ -63,7 +63,7 @@ function over(range: CellRange, looked: LookedBlock, rules: OddRules): LookedOve
     numbers: values.reduce((sum, column) => sum + column.filter((value) => !Number.isNaN(value)).length, 0),
     needLook: new Set(marked.filter(({ remark }) => needsLook(remark.kind)).map(({ row, at }) => `${row}:${at}`)).size,
     readings,
-    cautions: lazy(() => cautions(range, readings)),
+    cautions: lazy(() => readingsCautions(range, readings)),
   };
 }
 
@@ -110,13 +110,4 @@ function doubles(range: CellRange, looked: LookedBlock): readonly Marked[] {
 function cellAt(range: CellRange, row: number, at: number): Pick<Reading, "place" | "text"> {
   const text = cellText(range.cells[row]?.[at] ?? null).trim();
   return { place: placeOf(range, row * widthOf(range) + at), text };
-}
-
-function cautions(range: CellRange, readings: readonly Reading[]): readonly Caution[] {
-  const count = readings.filter(({ kind }) => kind === "unit-converted" || kind === "mark-removed").length;
-  const zeros = range.zerosVerified ? 0 : readings.filter(({ kind }) => kind === "zero").length;
-  return [
-    ...(count > 0 ? [{ caution: "C14", count } as const] : []),
-    ...(zeros > 0 ? [{ caution: "C15", zeros } as const] : []),
-  ];
 }

@@ -12,9 +12,10 @@ import { allRead } from "./allRead";
 import { type DatedLog, datedLog } from "./datedLog";
 import type { Given } from "./given";
 import { givenDates } from "./givenDates";
-import { logCautions, stillCropping } from "./harvestCautions";
+import { logCautions } from "./logCautions";
 import { picksOf } from "./picksOf";
 import { type PlantsSetOut, readPlantsEachNamed } from "./readPlantsEachNamed";
+import { stillCropping } from "./stillCropping";
 
 const WEEK = 7;
 const LONGEST_STEP = 400;

@@ -1,4 +1,3 @@
-import type { Caution } from "../nouns/caution";
 import type { Cell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import { dayOf } from "../nouns/day";
@@ -13,6 +12,7 @@ import { placeOf } from "../ranges/placeOf";
 import { type PlainReading, plainCell } from "../ranges/plainCell";
 import { type AskedUnit, readUnit } from "../ranges/readUnit";
 import type { Given } from "./given";
+import { readingsCautions } from "./readingsCautions";
 
 /** What number stands in each cell, in one unit? */
 export function plainNumber(given: Given): PlainNumbers | Problem {
@@ -40,7 +40,7 @@ function inUnit(range: CellRange, unit: AskedUnit): PlainNumbers | Problem {
     cells: range.cells.map((_, row) => read.slice(row * width, (row + 1) * width).map(({ cell }) => cell)),
     numbers: read.filter(({ cell }) => cell.is === "number").length,
     readings,
-    cautions: lazy(() => cautions(range, readings)),
+    cautions: lazy(() => readingsCautions(range, readings)),
   };
 }
 
@@ -54,13 +54,4 @@ function withoutDates(given: readonly Cell[], read: readonly PlainReading[]): re
     const problem: Problem = { problem: "not-plain", given: String(number), because: { why: "excel-date", day } };
     return { cell: { is: "refused", problem }, remark: { kind: "excel-date", day } };
   });
-}
-
-function cautions(range: CellRange, readings: readonly Reading[]): readonly Caution[] {
-  const count = readings.filter(({ kind }) => kind === "unit-converted" || kind === "mark-removed").length;
-  const zeros = range.zerosVerified ? 0 : readings.filter(({ kind }) => kind === "zero").length;
-  return [
-    ...(count > 0 ? [{ caution: "C14", count } as const] : []),
-    ...(zeros > 0 ? [{ caution: "C15", zeros } as const] : []),
-  ];
 }

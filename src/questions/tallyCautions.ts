@@ -3,8 +3,9 @@ import type { PickTally, TalliedPlant } from "../nouns/findings/pickTally";
 import { labelKey } from "../ranges/labelKey";
 import type { AllPlants } from "../ranges/readAllPlants";
 import type { PickLog } from "../ranges/readPicks";
-import { logCautions, type PickGroups, stillCropping } from "./harvestCautions";
+import { logCautions } from "./logCautions";
 import type { PickedPlants } from "./pickedPlants";
+import { type PickGroups, stillCropping } from "./stillCropping";
 
 type Found = Pick<PickTally, "plants" | "withTreatments">;
 

@@ -5,18 +5,16 @@ import { labelKey } from "../ranges/labelKey";
 import { missing } from "../ranges/option";
 import { type AllPlants, type ListedPlant, readAllPlants } from "../ranges/readAllPlants";
 import { type PickLog, readPicks } from "../ranges/readPicks";
-import { allRead } from "./allRead";
+import { readUnit } from "../ranges/readUnit";
 import type { Given } from "./given";
 import { givenDates } from "./givenDates";
 import { nameBeside, type PickedPlants, pickedPlants, severalNames } from "./pickedPlants";
-import { readPickUnit } from "./readPickUnit";
 import { tallyCautions } from "./tallyCautions";
 
 /** What does a log of picks come to, plant by plant? */
 export function tallyPicks(given: Given): PickTally | Problem {
-  const read = allRead({ picked: readPicked(given) });
-  if (isProblem(read)) return read;
-  const { picked } = read;
+  const picked = readPicked(given);
+  if (isProblem(picked)) return picked;
   const list = readList(given, picked.log);
   if (list !== null && isProblem(list)) return list;
   const plants = list === null ? loggedPlants(picked) : listedPlants(picked, list);
@@ -29,7 +27,7 @@ function readPicked(given: Given): PickedPlants | Problem {
   const { plants, amounts, treatments = null, beds = null } = given;
   if (!plants) return missing("plants");
   if (!amounts) return missing("amounts");
-  const unit = readPickUnit(given.unit);
+  const unit = readUnit(given.unit, null);
   if (typeof unit === "object" && unit !== null) return unit;
   const log = readPicks({
     owners: plants,

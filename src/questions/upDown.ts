@@ -1,5 +1,4 @@
 import { compareMeans } from "../methods/compareMeans";
-import type { Caution } from "../nouns/caution";
 import type { UpDown } from "../nouns/findings/upDown";
 import { isKnown, type Limits } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
@@ -7,17 +6,13 @@ import { isProblem, type Problem } from "../nouns/problem";
 import { readFraction } from "../ranges/readFraction";
 import { sameUnit } from "../ranges/sameUnit";
 import { allRead } from "./allRead";
-import { fewPlants } from "./fewPlants";
 import type { Given } from "./given";
-import { type Harvest, type HarvestRule, readHarvest, valuesOf } from "./harvest";
-import { littleUsual } from "./littleUsual";
+import { type HarvestRule, readHarvest, valuesOf } from "./harvest";
 import { lossesLeftOut } from "./lossesLeftOut";
-import { oddPlaces } from "./oddPlaces";
+import { plantCautions } from "./plantCautions";
 import { readingCautions } from "./readingCautions";
 
 const CONFIDENCE = 0.95;
-/** With fewer plants in a treatment a change is a hint at most. */
-const ENOUGH = 4;
 const RULE: HarvestRule = { negatives: "refuse", lostPlants: "leave out" };
 const NO_RANGE: Limits = { low: { absent: "single-figures" }, high: { absent: "single-figures" } };
 
@@ -50,7 +45,7 @@ export function upDown(given: Given): UpDown | Problem {
     changeRange: single ? NO_RANGE : changeRange,
     timesAsMuch: isKnown(change) ? triedMean / usualMean : change,
     cautions: lazy(() => [
-      ...(single ? [] : plantCautions(usual, tried, g)),
+      ...(single ? [] : plantCautions({ usual: usual.plants, tried: tried.plants, how: "separate", g })),
       ...lossesLeftOut(usual.sample, tried.sample, change),
       ...(isKnown(change) && Math.abs(change) > 1 ? [{ caution: "C16", change } as const] : []),
       ...readingCautions([usual.sample, tried.sample]),
@@ -62,14 +57,4 @@ export function upDown(given: Given): UpDown | Problem {
 /** Why a percent that is due cannot be given: the usual is 0. Null when there is a percent. */
 export function noPercent({ change, triedMean }: UpDown): Problem | null {
   return isKnown(change) ? null : { problem: "usual-zero", tried: triedMean };
-}
-
-function plantCautions(usual: Harvest, tried: Harvest, g: number | null): readonly Caution[] {
-  const [before, after] = [usual.plants.length, tried.plants.length];
-  const odd = [...oddPlaces(usual.plants), ...oddPlaces(tried.plants)];
-  return [
-    ...(Math.min(before, after) < ENOUGH ? [fewPlants(before, after)] : []),
-    ...littleUsual(valuesOf(usual.plants), g),
-    ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
-  ];
 }

@@ -10,19 +10,15 @@ import { readChoice } from "../ranges/readChoice";
 import { readNumber } from "../ranges/readNumber";
 import { readWhole } from "../ranges/readWhole";
 import { allRead } from "./allRead";
-import { fewPairs, fewPlants } from "./fewPlants";
 import type { Given } from "./given";
 import { valuesOf } from "./harvest";
-import { littleUsual } from "./littleUsual";
 import { lossesLeftOut } from "./lossesLeftOut";
-import { oddPlaces } from "./oddPlaces";
+import { plantCautions } from "./plantCautions";
 import { readingCautions } from "./readingCautions";
 import { readTwoGroups, type TwoGroups } from "./readTwoGroups";
 
 const CONFIDENCE = 0.95;
 const WAYS = ["separate", "pairs"] as const;
-/** With fewer plants in a treatment, or fewer pairs, a change is a hint at most. */
-const ENOUGH = { separate: 4, pairs: 6 } as const;
 const ONE_FIGURE: Absence = { absent: "single-figures" };
 
 /** Does the extra harvest pay for the extra cost? */
@@ -56,7 +52,7 @@ export function worthIt(given: Given): WorthIt | Problem {
     ...figures(compared, single, options),
     cautions: lazy((): readonly Caution[] => [
       { caution: "C25" },
-      ...(single ? [] : plantCautions(groups, how, compared)),
+      ...(single ? [] : plantCautions({ usual: groups.usualPlants, tried: groups.triedPlants, how, g: compared.g })),
       ...lossesLeftOut(usual, tried, compared.change),
       ...readingCautions([usual, tried]),
       { caution: "C12" },
@@ -107,14 +103,12 @@ function figures(
     worth,
     left,
     leftRange: limits,
-    costOfExtra: extra > 0 || costs.extraCost < 0 ? knownOr(costOfExtra, NO_EXTRA) : NO_EXTRA,
+    costOfExtra: knownOr(costOfExtra, { absent: "no-extra" }),
     breakEvenExtra,
     breakEvenChange: knownOr(breakEvenChange, { absent: "usual-not-above-zero" }),
     nextPlanting: nextPlanting(left, limits, costs.nextPlants),
   };
 }
-
-const NO_EXTRA: Absence = { absent: "no-extra" };
 
 function knownOr(figure: number, absence: Absence): Known {
   return Number.isNaN(figure) ? absence : figure;
@@ -132,19 +126,4 @@ function nextPlanting(left: number, { low, high }: Limits, plants: number | null
     return isKnown(perPlant) ? perPlant * plants : perPlant;
   };
   return { low: whole(low), middle: whole(left), high: whole(high) };
-}
-
-function plantCautions(
-  { usualPlants, triedPlants }: TwoGroups,
-  how: WorthIt["how"],
-  { g }: MeansCompared,
-): readonly Caution[] {
-  const [before, after] = [usualPlants.length, triedPlants.length];
-  const odd = [...oddPlaces(usualPlants), ...oddPlaces(triedPlants)];
-  const few = how === "pairs" ? fewPairs(before) : fewPlants(before, after);
-  return [
-    ...(Math.min(before, after) < ENOUGH[how] ? [few] : []),
-    ...littleUsual(valuesOf(usualPlants), g),
-    ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
-  ];
 }

@@ -9,11 +9,15 @@ const SMALL = 5_000;
  * Whether a number looks like a date that Excel made of something typed ("5/7"): 36 000 to 55 000 while most numbers
  * of the column are under 5 000 (METHODS 4.1).
  *
- * @param numbers all numbers of the column
+ * @param numbers all numbers of the column; NaN stands for a cell without one
  * @returns a test for one of them
  */
-export function excelDates(numbers: readonly number[]): (number: number) => boolean {
-  const small = numbers.filter((number) => number < SMALL).length;
-  if (2 * small <= numbers.length) return () => false;
+export function excelDates(numbers: readonly number[] | Float64Array): (number: number) => boolean {
+  let [small, known] = [0, 0];
+  for (const number of numbers) {
+    if (number < SMALL) small += 1;
+    if (!Number.isNaN(number)) known += 1;
+  }
+  if (2 * small <= known) return () => false;
   return (number) => number >= FIRST && number <= LAST;
 }

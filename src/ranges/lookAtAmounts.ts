@@ -107,8 +107,7 @@ function textRemark(text: string): Remark {
 /** Zeros, and numbers that look like dates Excel made, which are no amounts. */
 function notedNumbers(cells: readonly Cell[], values: Float64Array): readonly Noted[] {
   const noted: Noted[] = [];
-  const dateLike = values.some((value) => value >= 36_000 && value <= 55_000);
-  const isDate = dateLike ? excelDates(Array.from(values).filter((value) => !Number.isNaN(value))) : () => false;
+  const isDate = excelDates(values);
   for (const [row, value] of values.entries()) {
     if (typeof cells[row] !== "number") continue;
     if (value === 0) noted.push({ row, remark: ZERO });

@@ -4,11 +4,9 @@ import type { Unusable } from "../nouns/sample";
 import { type CellMeaning, cellMeaning } from "./cellMeaning";
 import { excelDates } from "./excelDates";
 import { fittingUnit } from "./fittingUnit";
+import type { AskedUnit } from "./readUnit";
 import { type SettledCell, settleUnits } from "./settleUnits";
 import { convert, type Unit } from "./unit";
-
-/** A unit that a log can be added up in; "count" is a number of fruit. */
-export type PickUnit = Unit | "count";
 
 /** A long column of amounts in one unit. */
 export interface PickAmounts {
@@ -31,7 +29,7 @@ export interface AmountRules {
   readonly counts: (row: number) => boolean;
   readonly headingUnit: Unit | null;
   /** The unit asked for. */
-  readonly unit: PickUnit | null;
+  readonly unit: AskedUnit | null;
   readonly zerosVerified: boolean;
 }
 
@@ -147,8 +145,7 @@ function withoutNoise(value: number): number {
 
 /** Numbers that look like dates Excel made are no amounts (METHODS 4.1). */
 function leaveOutDates({ values, missing, readInto }: RawAmounts): void {
-  if (!values.some((value) => value >= 36_000 && value <= 55_000)) return;
-  const isDate = excelDates([...values].filter((value) => !Number.isNaN(value)));
+  const isDate = excelDates(values);
   for (const [row, value] of values.entries()) {
     if (!isDate(value) || readInto.has(row)) continue;
     values[row] = Number.NaN;

@@ -1,7 +1,7 @@
 import type { Cell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { LabelKind } from "./labelKey";
-import type { PickUnit } from "./pickAmounts";
+import type { AskedUnit } from "./readUnit";
 
 /** The ranges of a pick log that belong together, row by row: one row a pick. */
 export interface LogRanges {
@@ -17,7 +17,7 @@ export interface LogRanges {
 /** A pick log as a call gives it. */
 export interface PickRanges extends LogRanges {
   /** The unit asked for. */
-  readonly unit: PickUnit | null;
+  readonly unit: AskedUnit | null;
   /** One more date, written like those of the log; null for none. */
   readonly start: Cell;
 }

@@ -1,16 +1,15 @@
 import { dayOf } from "../nouns/day";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+import { spokenDay } from "./spokenDay";
 
 /**
- * A day as a cell shows it: "2023-07-05", which sorts, can be read again and means one day everywhere; "5 Jul" where
+ * A day as a cell shows it: "2023-07-05", which sorts, can be read again and means one day everywhere; "5 July" where
  * no year is known.
  *
  * @param serial Excel's number for the day
  */
 export function dayText(serial: number, yearsKnown: boolean): string {
   const { year, month, day } = dayOf(serial);
-  if (!yearsKnown) return `${day} ${MONTHS[month - 1]}`;
+  if (!yearsKnown) return spokenDay({ year: null, month, day });
   return [`${year}`, twoDigits(month), twoDigits(day)].join("-");
 }
 

@@ -15,9 +15,9 @@ it("has METHODS' parameters; choices belong to parameters", () => {
   }
 });
 
-it("the answer is the table", () => {
-  const call = given({ treatments: ["Bare", "Straw"], plants_each: 2, draw_number: 5 });
-  const { answer, columns } = drawLotsFunction.shown(found(drawLotsFunction.ask(call)), call);
-  const table = columns?.();
-  expect(answer()).toEqual([table?.header, ...(table?.rows ?? [])]);
+it("the answer is the whole table, and a sentence while there is no number", () => {
+  const lots = { treatments: ["Bare", "Straw"], plants_each: 2 };
+  const [drawn, undrawn] = [given({ ...lots, draw_number: 5 }), given(lots)];
+  expect(drawLotsFunction.shown(found(drawLotsFunction.ask(drawn)), drawn).answer).toBeNull();
+  expect(drawLotsFunction.shown(found(drawLotsFunction.ask(undrawn)), undrawn).answer?.()).toMatch(/number/);
 });

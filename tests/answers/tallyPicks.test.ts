@@ -18,5 +18,5 @@ it("a table by rows whose main value is the total; the rows left out come last a
   expect(table?.rows.map(([name]) => name)).toEqual(["A1", "A2"]);
   expect(table?.last).toHaveLength(1);
   expect(own.map(({ label, format, value }) => [label, format, value()])).toEqual([["left out", "count", 1]]);
-  expect(answer()).toHaveLength(4);
+  expect(answer).toBeNull();
 });

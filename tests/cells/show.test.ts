@@ -85,6 +85,10 @@ describe("the whole table", () => {
   });
 });
 
+it("an answer that is the whole table is shown as that", () => {
+  expect(show({ ...rows, answer: null }, null)).toEqual(show(rows, "table"));
+});
+
 describe("how each cell is best shown", () => {
   const inPercent: Showable = {
     ...pairs,

@@ -1,24 +1,19 @@
-import { readFileSync } from "node:fs";
 import { at } from "./call";
+import { csvRows } from "./demoLog";
 
 /**
  * The rows of a pick log of the demo garden Marlpit Corner as a sheet holds them, heading row first: numbers as numbers,
- * ISO dates as Excel's numbers, the rest as typed. "logMessy" has twenty slips, which logMessySlips.csv lists by row.
+ * ISO dates as Excel's numbers, the rest as typed. "demoLogMessy" has twenty slips, which demoLogMessySlips.csv lists by row.
  */
-export function logRows(name: "logMessy" | "logClean" | "logMessySlips"): (string | number | null)[][] {
-  const lines = readFileSync(`tests/reference/${name}.csv`, "utf8").trimEnd().split("\n");
-  return lines.map((line) => fieldsOf(line).map(asCell));
+export function logRows(name: "demoLogMessy" | "demoLogClean" | "demoLogMessySlips"): (string | number | null)[][] {
+  return csvRows(name).map((row) => row.map(asCell));
 }
 
 /** The log as the argument of a call, from A1 of the sheet "Log". */
-export function log(name: "logMessy" | "logClean"): ReturnType<typeof at> {
+export function log(name: "demoLogMessy" | "demoLogClean"): ReturnType<typeof at> {
   const rows = logRows(name);
   const last = String.fromCharCode(64 + (rows[0]?.length ?? 1));
   return at(`Log!A1:${last}${rows.length}`, rows);
-}
-
-function fieldsOf(line: string): string[] {
-  return [...`,${line}`.matchAll(/,(?:"([^"]*)"|([^,"]*))/g)].map(([, quoted, bare]) => quoted ?? bare ?? "");
 }
 
 function asCell(text: string): string | number | null {

@@ -2,14 +2,14 @@ import { describe, expect, it } from "vitest";
 import { at, cell, matrix, refused } from "./call";
 import { log, logRows } from "./log";
 
-const messy = log("logMessy");
+const messy = log("demoLogMessy");
 
 /** The row numbers that the table names beside each line. */
 const table = matrix("LOOKOVER", messy, "table");
 const rowsOf = (line: string): readonly string[] =>
   String(table.find(([what]) => what === line)?.[2] ?? "").split(", ");
 
-/** Which line finds each slip of logMessySlips.csv. */
+/** Which line finds each slip of demoLogMessySlips.csv. */
 const lineFor: Readonly<Record<string, string>> = {
   "unit typed, kilograms": "Units converted",
   "unit typed, grams": "Units converted",
@@ -33,7 +33,7 @@ const lineFor: Readonly<Record<string, string>> = {
 };
 
 describe("the messy log of Marlpit Corner", () => {
-  const slips = logRows("logMessySlips").slice(1);
+  const slips = logRows("demoLogMessySlips").slice(1);
 
   it("has its twenty slips", () => expect(slips).toHaveLength(20));
 
@@ -75,11 +75,11 @@ describe("the messy log of Marlpit Corner", () => {
 });
 
 it("in the clean log nothing is flagged", () => {
-  expect(matrix("LOOKOVER", log("logClean"), "table")).toEqual([
+  expect(matrix("LOOKOVER", log("demoLogClean"), "table")).toEqual([
     ["What", "How many", "Where", "Example"],
     ["Numbers read", 648, "", ""],
   ]);
-  expect(cell("LOOKOVER", log("logClean"))).toBe("1944 cells read, none need a look");
+  expect(cell("LOOKOVER", log("demoLogClean"))).toBe("1944 cells read, none need a look");
 });
 
 describe("one column", () => {

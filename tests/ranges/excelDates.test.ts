@@ -10,4 +10,6 @@ it("excelDates sees none where half the numbers are not small", () => {
   expect(excelDates([307, 45_112])(45_112)).toBe(false);
   expect(excelDates([4_999, 5_000, 45_112])(45_112)).toBe(false);
   expect(excelDates([])(45_112)).toBe(false);
+  expect(excelDates(Float64Array.of(307, 45_112, Number.NaN))(45_112)).toBe(false);
+  expect(excelDates(Float64Array.of(307, 282, 45_112, Number.NaN, Number.NaN))(45_112)).toBe(true);
 });

@@ -1,4 +1,5 @@
 import type { ManyTreatments } from "../../nouns/findings/manyTreatments";
+import { mean } from "../../numerics/moments";
 import { amountText } from "../../words/amount";
 import { placeText } from "../../words/place";
 import { sentenceStart } from "../../words/sentenceStart";
@@ -63,12 +64,12 @@ export function bedsPicture(found: ManyTreatments): Picture | null {
 function bedLine(bed: string, rows: readonly Row[], place: Scale): BedLine {
   const standing = rows.flatMap(({ treatment, height, at }) => {
     const values = treatment.plants.filter((plant) => plant.bed === bed).map(({ value }) => value);
-    return values.length === 0 ? [] : [{ value: average(values), height, at }];
+    return values.length === 0 ? [] : [{ value: mean(values), height, at }];
   });
   return {
     bed,
     points: standing.map(({ value, at }) => [place(value), at]),
-    gain: standing.length < 2 ? Number.NaN : average(standing.map(({ value, height }) => value - height)),
+    gain: standing.length < 2 ? Number.NaN : mean(standing.map(({ value, height }) => value - height)),
   };
 }
 
@@ -115,8 +116,4 @@ function factOf(bed: string, rows: readonly Row[], unit: string | null): string 
     treatment.plants.filter((plant) => plant.bed === bed).map(({ value }) => `${title} ${amountText(value, unit)}`),
   );
   return `${bedName(bed)}: ${plants.length === 0 ? "no plants" : plants.join(", ")}.`;
-}
-
-function average(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -5,6 +5,7 @@ import { dayText } from "../../words/dayText";
 import { sentenceStart } from "../../words/sentenceStart";
 import { shorterLabel } from "../../words/shortLabel";
 import { apart } from "./apart";
+import { line } from "./line";
 import type { Mark, Picture, Point } from "./picture";
 import { type Scale, scale, ticks } from "./scale";
 
@@ -58,14 +59,7 @@ function pointsOf({ running }: TreatmentCurve, steps: readonly number[], { acros
 
 function sideAxis(highest: number, up: Scale): readonly Mark[] {
   return ticks(0, highest, 4).flatMap((value): readonly Mark[] => [
-    {
-      mark: "line",
-      look: "grid",
-      points: [
-        [left, up(value)],
-        [right, up(value)],
-      ],
-    },
+    line("grid", [left, up(value)], [right, up(value)]),
     { mark: "text", look: "tick", at: [left - 4, up(value) + 4], text: amountText(value), anchor: "end" },
   ]);
 }
@@ -73,14 +67,7 @@ function sideAxis(highest: number, up: Scale): readonly Mark[] {
 function bottomAxis(days: number, across: Scale): readonly Mark[] {
   const figures = ticks(0, days, 5).filter(Number.isInteger);
   return [
-    {
-      mark: "line",
-      look: "axis",
-      points: [
-        [left, bottom],
-        [right, bottom],
-      ],
-    },
+    line("axis", [left, bottom], [right, bottom]),
     ...figures.map(
       (day): Mark => ({ mark: "text", look: "tick", at: [across(day), bottom + 13], text: `${day}`, anchor: "middle" }),
     ),

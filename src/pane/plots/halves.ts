@@ -4,9 +4,10 @@ import { counted } from "../../words/counted";
 import { plainNumber } from "../../words/plainNumber";
 import { shortLabel } from "../../words/shortLabel";
 import { axis } from "./axis";
-import type { Mark, Picture, Spot } from "./picture";
+import { line } from "./line";
+import type { Picture, Spot } from "./picture";
 import { plantKey } from "./plants";
-import { type Scale, scale } from "./scale";
+import { scale } from "./scale";
 
 const width = 326;
 const edge = 8;
@@ -34,7 +35,7 @@ export function halvesPicture({ plants, mean }: HalfPicked): Picture | null {
     caption: "Each dot is a plant, the tall mark their average day.",
     marks: [
       ...axis({ low, high: Math.max(high, low + 1), at: ground, place, unit: "days" }),
-      ...(isKnown(mean) ? [averageMark(place(mean), ground)] : []),
+      ...(isKnown(mean) ? [line("average usual", [place(mean), 4], [place(mean), ground])] : []),
     ],
     spots: dated.map((plant, at) => spotOf(plant, [place(plant.day), ground - dot - 3 - (piles[at] ?? 0) * 2 * dot])),
     facts: [...factsOf(days, mean), ...apartFrom(plants)],
@@ -53,17 +54,6 @@ function pileUp(days: readonly number[]): readonly number[] {
     piles.set(day, below + 1);
     return Math.min(below, highestPile);
   });
-}
-
-function averageMark(x: ReturnType<Scale>, ground: number): Mark {
-  return {
-    mark: "line",
-    look: "average usual",
-    points: [
-      [x, 4],
-      [x, ground],
-    ],
-  };
 }
 
 function spotOf({ plant, day, place }: Dated, at: Spot["at"]): Spot {
