@@ -1,3 +1,4 @@
+import { plainBlock } from "../cells/blocks";
 import type { Columns } from "../cells/showable";
 import type { ManyTreatments, TreatmentFound } from "../nouns/findings/manyTreatments";
 import type { Line, LineFormat, Output } from "../nouns/line";
@@ -52,10 +53,10 @@ export const compareManyFunction: WorksheetFunction<ManyTreatments> = {
     columns: () => columns(found),
     own: [],
     tables: {
-      "all pairs": () => pairTable(found),
-      difference: () => differenceTable(found),
-      anova: () => anovaTable(found),
-      letters: () => lettersTable(found),
+      "all pairs": () => plainBlock(pairTable(found)),
+      difference: () => plainBlock(differenceTable(found)),
+      anova: () => plainBlock(anovaTable(found)),
+      letters: () => plainBlock(lettersTable(found)),
     },
   }),
 };

@@ -1,6 +1,6 @@
 import type { Columns } from "../cells/showable";
+import type { Block } from "../nouns/block";
 import type { PickCurve } from "../nouns/findings/pickCurve";
-import type { Output } from "../nouns/line";
 import { pickCurve } from "../questions/pickCurve";
 import { dayText } from "../words/dayText";
 import type { WorksheetFunction } from "./worksheetFunction";
@@ -25,7 +25,7 @@ export const pickCurveFunction: WorksheetFunction<PickCurve> = {
     lines: [],
     columns: () => columns(found),
     own: [],
-    tables: { [SHARE.toLowerCase()]: () => [shares(found)] },
+    tables: { [SHARE.toLowerCase()]: () => shares(found) },
   }),
 };
 
@@ -36,10 +36,18 @@ function columns(found: PickCurve): Columns {
     header: ["Date", ...treatments.map(({ name }) => name)],
     rows: steps.map((step, at) => [dayText(step, yearsKnown), ...treatments.map(({ running }) => running[at] ?? "")]),
     main: treatments.length === 1 ? 1 : null,
-    last: [[SHARE, ...shares(found)]],
+    last: labelled(SHARE, shares(found)),
   };
 }
 
-function shares({ treatments }: PickCurve): readonly Output[] {
-  return treatments.map(({ lastWeek }) => lastWeek ?? "no harvest");
+/** One row: the share of each treatment. */
+function shares({ treatments }: PickCurve): Block {
+  return {
+    outputs: [treatments.map(({ lastWeek }) => lastWeek ?? "no harvest")],
+    formats: [treatments.map(() => "percent")],
+  };
+}
+
+function labelled(label: string, { outputs, formats }: Block): Block {
+  return { outputs: outputs.map((row) => [label, ...row]), formats: formats.map((row) => ["text", ...row]) };
 }

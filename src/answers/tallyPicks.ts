@@ -1,4 +1,6 @@
+import { plainBlock } from "../cells/blocks";
 import type { Columns } from "../cells/showable";
+import type { Block } from "../nouns/block";
 import type { PickTally, TalliedPlant } from "../nouns/findings/pickTally";
 import type { Output } from "../nouns/line";
 import { tallyPicks } from "../questions/tallyPicks";
@@ -75,9 +77,9 @@ function statusText({ status, weightsMissing }: TalliedPlant): string {
 }
 
 /** The number of rows stands among the picks, where no other function would take it for a plant's amount. */
-function leftOutRow({ leftOut }: PickTally): readonly (readonly Output[])[] {
-  if (leftOut.length === 0) return [];
+function leftOutRow({ leftOut }: PickTally): Block {
+  if (leftOut.length === 0) return plainBlock([]);
   const places = leftOut.slice(0, MOST_PLACES).map(({ place }) => placeText(place));
   const more = leftOut.length > MOST_PLACES ? [`${leftOut.length - MOST_PLACES} more`] : [];
-  return [["left out", "", "", "", leftOut.length, "", "", "", "", [...places, ...more].join(", ")]];
+  return plainBlock([["left out", "", "", "", leftOut.length, "", "", "", "", [...places, ...more].join(", ")]]);
 }

@@ -28,7 +28,7 @@ export function wholeTable({ columns, lines }: Showable): Block {
   const table = columns?.();
   if (table === undefined) return lineBlock(lines, 2);
   const whole = stacked(columnBlock(table), lineBlock(lines, table.header.length));
-  return table.last === undefined ? whole : stacked(whole, plainBlock(table.last));
+  return table.last === undefined ? whole : stacked(whole, table.last);
 }
 
 function standing(showable: Showable, asked: string): Block | null {
@@ -57,8 +57,7 @@ function answerBlock(showable: Showable): Block {
 }
 
 function ownTable({ tables = {} }: Showable, asked: string): Block | null {
-  const table = tables[asked]?.();
-  return table === undefined ? null : plainBlock(table);
+  return tables[asked]?.() ?? null;
 }
 
 function ownOrLabel({ own, lines }: Showable, asked: string): Block | null {

@@ -19,3 +19,9 @@ it("a date stands for the one treatment's value, and for none where there are se
   expect(shown(["x", "y"]).columns?.().main).toBeNull();
   expect(shown(["x", "y"]).answer).toBeNull();
 });
+
+it("the shares of the last week show as percents, in the table and alone", () => {
+  const { columns, tables } = shown(["x", "y"]);
+  expect(columns?.().last?.formats).toEqual([["text", "percent", "percent"]]);
+  expect(tables?.["share in last 7 days"]?.().formats).toEqual([["percent", "percent"]]);
+});

@@ -16,7 +16,7 @@ it("a table by rows whose main value is the total; the rows left out come last a
   const table = columns?.();
   expect(table?.header[table.main ?? 0]).toBe("Total");
   expect(table?.rows.map(([name]) => name)).toEqual(["A1", "A2"]);
-  expect(table?.last).toHaveLength(1);
+  expect(table?.last?.outputs).toHaveLength(1);
   expect(own.map(({ label, format, value }) => [label, format, value()])).toEqual([["left out", "count", 1]]);
   expect(answer).toBeNull();
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from "vitest";
+import { plainBlock } from "../../src/cells/blocks";
 import { show, wholeTable } from "../../src/cells/show";
 import type { Showable } from "../../src/cells/showable";
 import type { Line, Output } from "../../src/nouns/line";
@@ -94,7 +95,7 @@ describe("how each cell is best shown", () => {
     ...pairs,
     answerFormat: "percent",
     lines: [{ label: "Change", format: "percent", value: () => 0.5 }],
-    tables: { pairs: () => [["a", 1]] },
+    tables: { pairs: () => plainBlock([["a", 1]]) },
   };
   const byColumn: Showable = {
     ...inPercent,

@@ -1,11 +1,11 @@
 import { type Block, dateCell, type NewCell, numberCell, textCell } from "../../host/newSheet";
 import type { TrialLayout } from "./trialLayout";
 
-/** What was settled before planting, each with the day on which it was written down. */
+/** What was settled before planting, each with the day on which it was written down; what is still open has none. */
 export function settledBlock(layout: TrialLayout): Block {
   const { drawn, question, measure, worthwhile, stopDate, writtenOn } = layout;
   const settled: readonly (readonly [label: string, value: NewCell | null])[] = [
-    ["Question", textCell(question)],
+    ["Question", question === "" ? null : textCell(question)],
     ["Main measure", textCell(measure)],
     ["Worthwhile change", numberCell(worthwhile, "0%")],
     ["Stop date", stopDate === null ? null : dateCell(stopDate)],

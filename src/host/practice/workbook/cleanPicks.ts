@@ -9,7 +9,7 @@ const picks = "A1:A325,F1:F325";
 export const cleanPicks: SheetPlan = {
   id: "clean-picks",
   name: "Pick log, clean",
-  widths: [86, 38, 60, 116, 46, 60, 12, 12, 300, 86, 86, 116, 86, 12, 86, 60],
+  widths: [86, 38, 56, 116, 42, 56, 42, 12, 300, 86, 86, 116, 86, 12, 86, 60],
   merged: ["I6:I8"],
   cells: {
     ...logCells(cleanLog),

@@ -10,7 +10,7 @@ const draws = 20;
 export const luckInClass: SheetPlan = {
   id: "luck-in-class",
   name: "Luck in class",
-  widths: [90, 90, 110, 20, 110, 110, 20, 330, 110],
+  widths: [72, 64, 64, 12, 104, 60, 12, 320, 90],
   merged: ["A13:C17", "H8:I11"],
   cells: {
     A1: heading("Plant"),

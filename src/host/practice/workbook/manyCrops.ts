@@ -5,7 +5,7 @@ import type { SheetPlan } from "./sheetData";
 export const manyCrops: SheetPlan = {
   id: "many-crops",
   name: "Many crops",
-  widths: [130, 80, 80, 20, 330, 330],
+  widths: [120, 76, 76, 20, 300, 300],
   merged: ["A9:C12"],
   cells: {
     A1: heading("Crop"),

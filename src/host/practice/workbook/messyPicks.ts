@@ -10,7 +10,7 @@ export const messyPicks: SheetPlan = {
   id: "messy-picks",
   name: "Pick log, messy",
   widths: [86, 38, 92, 116, 46, 86, 150, 12, 330, 120, 60, 70, 60, 90, 90, 150, 130, 330],
-  merged: ["I9:I11"],
+  merged: ["I10:I12"],
   cells: {
     ...logCells(messyLog),
     I1: heading("Question"),
@@ -27,11 +27,13 @@ export const messyPicks: SheetPlan = {
     J6: answer('=SUMIF(D1:D332,"Bare soil",F1:F332)', "0"),
     I7: text("And in the clean log?"),
     J7: answer("=SUMIF('Pick log, clean'!D1:D325,\"Bare soil\",'Pick log, clean'!F1:F325)", "0"),
-    I9: note(
+    I8: text("What in it needs a look first?"),
+    J8: answer('=FAIRBED.LOOKOVER(A1:G332,"words")'),
+    I10: note(
       "Marlpit Corner, every pick of 2023, with twenty slips to find. The same log without them is the next sheet. " +
         "Invented data for practice.",
     ),
-    I13: heading("One row per plant, with what was read and what needs a look"),
-    I14: formula(`=FAIRBED.TALLYPICKS(${log},,D1:D332,B1:B332)`),
+    I14: heading("One row per plant, with what was read and what needs a look"),
+    I15: formula(`=FAIRBED.TALLYPICKS(${log},,D1:D332,B1:B332)`),
   },
 };

@@ -5,7 +5,7 @@ import type { SheetPlan } from "./sheetData";
 export const totalsKept: SheetPlan = {
   id: "totals-only",
   name: "Totals only",
-  widths: [110, 80, 80, 20, 330, 330],
+  widths: [110, 70, 70, 20, 340, 300],
   merged: ["A6:C9"],
   cells: {
     A1: heading("Strawberries"),
