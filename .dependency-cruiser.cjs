@@ -26,6 +26,7 @@ const rows = [
     may: [port, room("nouns")],
     packages: ["@univerjs/[^/]+", "react", "react-dom", "rxjs"],
   },
+  { from: room("files"), may: [room("nouns")], packages: ["@e965/xlsx", "fflate"] },
   // The pane gets the running answers handed to it, so that it may know their types only.
   {
     from: room("pane"),

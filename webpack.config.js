@@ -87,11 +87,13 @@ function practice() {
     optimization: {
       splitChunks: {
         cacheGroups: {
-          engine: { test: /node_modules/, chunks: "async", name: "engine" },
+          engine: { test: /node_modules[\\/](?!@e965|fflate)/, chunks: "async", name: "engine" },
+          // Reads and writes files in a worker of its own.
+          reader: { test: /node_modules[\\/](@e965|fflate)/, chunks: "async", name: "reader" },
         },
       },
       // The grid's engine is megabytes of finished code: shrinking it would take minutes of every build.
-      minimizer: [new MinimizerPlugin({ exclude: /engine\./, extractComments: false })],
+      minimizer: [new MinimizerPlugin({ exclude: /(engine|reader)\./, extractComments: false })],
     },
   };
 }

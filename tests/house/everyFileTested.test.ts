@@ -20,7 +20,7 @@ function partsOf(file: SourceFile, room: readonly SourceFile[]): readonly Source
   return room.filter(({ path }) => imported.includes(path));
 }
 
-it.each([...pureRooms, "formula"])(
+it.each([...pureRooms, "formula", "files"])(
   "every file of %s has its test of the same name, or is part of one that has",
   (name) => {
     const room = filesUnder(`src/${name}`, /\.ts$/);

@@ -1,0 +1,78 @@
+import type { Cell } from "../../nouns/cell";
+import type { Book, BookCell, Look } from "../book";
+import type { FileProblem } from "../fileProblem";
+import { mostCells } from "../open/openBook";
+import { limits } from "../zip/openPackage";
+import { csvRows, separatorOf } from "./csvRows";
+
+/** The look of a date written 2026-05-03. */
+const looks: readonly Look[] = [{}, { pattern: "yyyy-mm-dd" }];
+const megabyte = 1_000_000;
+const dayLength = 86_400_000;
+/** Day 0 of serials from March 1900 on. */
+const firstDay = Date.UTC(1899, 11, 30);
+
+/**
+ * Reads a table of text (RFC 4180; also with semicolons or tabs, and then with decimal commas). Plain numbers become
+ * numbers, days written 2026-05-03 become dates; everything else stays the text that it is: a text that starts with
+ * "=" is no formula, and an apostrophe that guards such a text is taken off.
+ *
+ * @param name of the sheet
+ */
+export function readCsv(bytes: Uint8Array, name: string): Book | FileProblem {
+  if (bytes.length === 0) return { problem: "empty-file" };
+  if (bytes.length > limits.packed * megabyte) {
+    return { problem: "too-large", megabytes: Math.round(bytes.length / megabyte), limit: limits.packed };
+  }
+  const text = decoded(bytes);
+  if (text === undefined) return { problem: "not-text" };
+  const separator = separatorOf(text);
+  const rows = new Map<number, Map<number, BookCell>>();
+  let cells = 0;
+  for (const [row, fields] of csvRows(text, separator).entries()) {
+    const filled = fields.map((field) => csvCell(field, separator)).map((cell, at) => [at, cell] as const);
+    const ofRow = new Map(filled.filter(([, { value }]) => value !== null));
+    cells += ofRow.size;
+    if (ofRow.size > 0) rows.set(row, ofRow);
+  }
+  if (cells > mostCells) return { problem: "too-many-cells", cells, limit: mostCells };
+  return { sheets: [{ name, hidden: false, rows, merges: [], widths: new Map() }], looks, names: [] };
+}
+
+/** UTF-8, or what spreadsheets of old wrote in western Europe; a file with zero bytes is no text. */
+function decoded(bytes: Uint8Array): string | undefined {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
+  if (bytes.includes(0)) return undefined;
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder("windows-1252").decode(bytes);
+  }
+}
+
+function csvCell({ text, quoted }: { text: string; quoted: boolean }, separator: string): BookCell {
+  if (quoted) return { value: unguarded(text) };
+  const day = dayOf(text);
+  if (day !== undefined) return { value: day, look: 1 };
+  return { value: numberOf(text, separator) ?? unguarded(text) };
+}
+
+/** A comma is a decimal sign only where it does not part the cells. */
+function numberOf(text: string, separator: string): number | undefined {
+  const plain = separator === "," ? text.trim() : text.trim().replace(",", ".");
+  return /^[-+]?(?:0|[1-9]\d{0,14})(?:\.\d+)?(?:e[-+]?\d{1,3})?$/i.test(plain) ? Number(plain) : undefined;
+}
+
+function dayOf(text: string): number | undefined {
+  const found = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text.trim());
+  if (found === null) return undefined;
+  const [year, month, day] = found.slice(1).map(Number) as [number, number, number];
+  const moment = new Date(Date.UTC(year, month - 1, day));
+  const real = moment.getUTCMonth() === month - 1 && moment.getUTCDate() === day && year > 1900;
+  return real ? (moment.getTime() - firstDay) / dayLength : undefined;
+}
+
+function unguarded(text: string): Cell {
+  if (text === "") return null;
+  return /^'[=+\-@\t\r]/.test(text) ? text.slice(1) : text;
+}
