@@ -21,9 +21,11 @@ const rows = [
   { from: room("formula"), may: [room("nouns")], packages: ["@borgar/fx"] },
   { from: port, may: [room("nouns")] },
   { from: "^src/host/excel(\\.ts$|/)", may: [port, room("nouns")] },
+  // A worker reads and writes files, so that the page knows their types only.
   {
     from: room("host/practice"),
     may: [port, room("nouns")],
+    mayTypes: [room("files")],
     packages: ["@univerjs/[^/]+", "react", "react-dom", "rxjs"],
   },
   { from: room("files"), may: [room("nouns")], packages: ["@e965/xlsx", "fflate"] },

@@ -9,7 +9,7 @@ async function start(): Promise<void> {
   const starting = place("starting");
   try {
     const { openPractice } = await import("../host/practice/openPractice");
-    const sheet = await openPractice({ grid: place("grid"), pane: place("pane") });
+    const sheet = await openPractice({ grid: place("grid"), pane: place("pane"), startWorker });
     startPane(place("pane"), sheet, desk());
     starting.remove();
   } catch (reason) {
@@ -17,6 +17,10 @@ async function start(): Promise<void> {
       "The practice sheet could not start. Load the page again; if that does not help, try a newer browser.";
     throw reason;
   }
+}
+
+function startWorker(): Worker {
+  return new Worker(new URL("./fileWorker.ts", import.meta.url));
 }
 
 /** The functions file leaves its desk on the page, so that cell and pane ask the same one. */

@@ -4,6 +4,7 @@ import { writeCsv } from "./csv/writeCsv";
 import { type FileProblem, isFileProblem } from "./fileProblem";
 import { fileSentence } from "./fileSentence";
 import { openBook } from "./open/openBook";
+import { tiedParts } from "./open/tiedParts";
 import { saveBook } from "./save/saveBook";
 
 /** What the grid works out, as it crosses to a worker. */
@@ -28,7 +29,14 @@ export type FileJob =
 /** What a worker tells while it works, and when it is done. */
 export type FileReport =
   | { readonly report: "progress"; readonly done: number; readonly of: number }
-  | { readonly report: "opened"; readonly book: Book; readonly leftAlone: readonly string[] }
+  | {
+      readonly report: "opened";
+      readonly book: Book;
+      /** Formulas that show their last result and stay as they are: "Plan!B7". */
+      readonly leftAlone: readonly string[];
+      /** What would no longer fit if rows or columns were inserted, in a grower's words. */
+      readonly tied: readonly string[];
+    }
   | { readonly report: "saved"; readonly bytes: Uint8Array<ArrayBuffer>; readonly onlyValues: readonly string[] }
   | { readonly report: "refused"; readonly sentence: string };
 
@@ -47,11 +55,12 @@ export function doFileJob(job: FileJob, tell: (report: FileReport) => void): Fil
   }
   if (/\.(csv|txt|tsv)$/i.test(job.name)) {
     const book = readCsv(job.bytes, sheetName(job.name));
-    return isFileProblem(book) ? refused(book) : { report: "opened", book, leftAlone: [] };
+    return isFileProblem(book) ? refused(book) : { report: "opened", book, leftAlone: [], tied: [] };
   }
   const opened = openBook(job.bytes, knowing, onSheet);
   if (isFileProblem(opened)) return refused(opened);
-  return { report: "opened", book: opened.book, leftAlone: opened.leftAlone };
+  const { book, leftAlone, source } = opened;
+  return { report: "opened", book, leftAlone, tied: tiedParts(source, leftAlone) };
 }
 
 function csv(book: Book, name: string): FileReport {

@@ -28,7 +28,7 @@ export function sheetPart(rows: string, { before = "", after = "" } = {}): strin
     'xmlns:xr="http://schemas.microsoft.com/office/spreadsheetml/2014/revision" ' +
     'xmlns:xr2="http://schemas.microsoft.com/office/spreadsheetml/2015/revision2" ' +
     'xmlns:xr3="http://schemas.microsoft.com/office/spreadsheetml/2016/revision3" ' +
-    'xr:uid="{5B0E6C1C-4B1D-4A43-9A52-7B6A6D0B9E11}"><dimension ref="A1:D9"/>' +
+    'xr:uid="{5B0E6C1C-4B1D-4A43-9A52-7B6A6D0B9E11}"><dimension ref="A1:F9"/>' +
     '<sheetViews><sheetView tabSelected="1" workbookViewId="0"/></sheetViews>' +
     `<sheetFormatPr defaultRowHeight="15" x14ac:dyDescent="0.25"/>${before}<sheetData>${rows}</sheetData>${after}` +
     '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/></worksheet>'

@@ -19,7 +19,7 @@ function done(job: Parameters<typeof doFileJob>[0]) {
 
 it("opens a workbook, tells of each sheet, and lists what it leaves alone", () => {
   const { report, told } = done({ job: "open", name: "Harvest.xlsx", bytes, functions });
-  expect(report).toMatchObject({ report: "opened", leftAlone: ["Two!A1"] });
+  expect(report).toMatchObject({ report: "opened", leftAlone: ["Two!A1"], tied: ["formulas of other makers"] });
   expect(told).toEqual([
     { report: "progress", done: 1, of: 2 },
     { report: "progress", done: 2, of: 2 },

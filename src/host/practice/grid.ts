@@ -1,6 +1,6 @@
 import { type Ctor, type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { type BaseFunction, FormulaDataModel, type IFunctionInfo } from "@univerjs/engine-formula";
+import { type BaseFunction, FormulaDataModel, type IFunctionInfo, IFunctionService } from "@univerjs/engine-formula";
 import { CalculationMode, type FWorkbook, ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
@@ -9,9 +9,12 @@ import { repairSort } from "./repairSort";
 /** The running spreadsheet: its programming door, its workbook, and what the door leaves out. */
 export interface Grid {
   readonly api: FUniver;
+  /** The workbook that is open now; another one after a file was opened. */
   readonly book: FWorkbook;
   /** Knows formulas and the cells that a spilled result fills. */
   readonly formulas: FormulaDataModel;
+  /** Names of all functions that formulas may call. */
+  functions(): readonly string[];
   /** Gives the keyboard back to the cells. */
   focus(): void;
 }
@@ -39,14 +42,23 @@ export function openGrid(start: GridStart): Grid {
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
-  const book = api.createWorkbook(start.workbook);
+  api.createWorkbook(start.workbook);
   const injector = univer.__getInjector();
   return {
     api,
-    book,
+    get book() {
+      return presentBook(api);
+    },
     formulas: injector.get(FormulaDataModel),
+    functions: () => [...injector.get(IFunctionService).getExecutors().keys()].map(String),
     focus: () => injector.get(ILayoutService).focus(),
   };
+}
+
+function presentBook(api: FUniver): FWorkbook {
+  const book = api.getActiveWorkbook();
+  if (book === null) throw new Error("the grid holds no workbook");
+  return book;
 }
 
 /** The formula bar is part of what Univer calls the header; without the toolbar nothing else of it is left. */

@@ -1,6 +1,9 @@
 import type { Ctor } from "@univerjs/core";
 import type { BaseFunction } from "@univerjs/engine-formula";
 import type { Sheet } from "../sheet";
+import { fileBar } from "./file/fileBar";
+import { keptWork } from "./file/unsavedWork";
+import { workWithFiles } from "./file/workWithFiles";
 import { argumentHelp } from "./functions/argumentHelp";
 import { type FunctionText, functionTexts } from "./functions/functionTexts";
 import { gridFunction } from "./functions/gridFunction";
@@ -21,6 +24,8 @@ const firstAnswer = "H2";
 export interface PracticePage {
   readonly grid: HTMLElement;
   readonly pane: HTMLElement;
+  /** Starts the worker that reads and writes files. */
+  startWorker(): Worker;
 }
 
 /**
@@ -38,6 +43,8 @@ export async function openPractice(page: PracticePage): Promise<Sheet> {
   });
   await grid.api.getFormula().onCalculationResultApplied();
   grid.book.getActiveSheet().getRange(firstAnswer).activate();
+  const own = texts.map(({ id }) => id);
+  await workWithFiles({ grid, bar: fileBar(document), own, startWorker: page.startWorker }, await keptWork());
   return connected(grid, page);
 }
 

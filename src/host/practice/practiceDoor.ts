@@ -1,3 +1,4 @@
+import { Direction } from "@univerjs/core";
 import type { Cell } from "../../nouns/cell";
 import type { Sheet } from "../sheet";
 import { refusals } from "./functions/refusal";
@@ -18,6 +19,10 @@ export interface PracticeDoor {
   put(sheet: string, address: string, content: string | number): Promise<void>;
   /** Gives a block of cells a name, as the name box does: `nameCells("straw", "'The trial'!$C$2:$C$9")`. */
   nameCells(name: string, reference: string): void;
+  /** Inserts a row before a row's number, as the grid's menu does. */
+  insertRow(sheet: string, before: number): Promise<void>;
+  /** Adds an empty sheet, as the button beside the sheets' names does. */
+  addSheet(name: string): void;
   /** The sentence with which a function refused last time: `refusal("'The trial'!H2 UPDOWN")`. */
   refusal(call: string): string | undefined;
   /** Resolves when the results of everything done so far stand in the cells. */
@@ -44,6 +49,19 @@ export function practiceDoor(grid: Grid, sheet: Sheet): PracticeDoor {
     settled,
     nameCells: (name, reference) => {
       grid.book.insertDefinedName(name, reference);
+    },
+    insertRow: async (name, before) => {
+      const subUnitId = grid.book.getSheetByName(name)?.getSheetId();
+      const range = { startRow: before - 1, endRow: before - 1, startColumn: 0, endColumn: 0 };
+      await grid.api.executeCommand("sheet.command.insert-row", {
+        unitId: grid.book.getId(),
+        subUnitId,
+        direction: Direction.UP,
+        range,
+      });
+    },
+    addSheet: (name) => {
+      grid.book.insertSheet(name);
     },
     refusal: (call) => refusals.get(call),
     notices: () => notices,

@@ -116,19 +116,19 @@ it("stores our calls as Excel does, with their values, and marks them as dynamic
   ];
   const { bytes: after } = changed(bytes, {
     D2: { value: 0.3, formula: "=FAIRBED.UPDOWN(A1:A2,B1:B2)" },
-    D5: { value: "change", formula: '=FAIRBED.COMPARETWO(A1:A2,B1:B2,"table")', spill },
+    F5: { value: "change", formula: '=FAIRBED.COMPARETWO(A1:A2,B1:B2,"table")', spill },
   });
   const xml = texts(after)[sheet1] ?? "";
   expect(xml).toContain('<c r="D2" cm="1"><f t="array" ref="D2">_xldudf_FAIRBED_UPDOWN(A1:A2,B1:B2)</f><v>0.3</v></c>');
   expect(xml).toContain(
-    '<row r="5"><c r="D5" t="str" cm="1"><f t="array" ref="D5:E6">_xldudf_FAIRBED_COMPARETWO(A1:A2,B1:B2,&quot;table&quot;)' +
-      '</f><v>change</v></c><c r="E5"><v>0.3</v></c></row><row r="6">',
+    '<row r="5"><c r="F5" t="str" cm="1"><f t="array" ref="F5:G6">_xldudf_FAIRBED_COMPARETWO(A1:A2,B1:B2,&quot;table&quot;)' +
+      '</f><v>change</v></c><c r="G5"><v>0.3</v></c></row><row r="6">',
   );
   expect(texts(after)["xl/metadata.xml"]).toContain('<metadataType name="XLDAPR"');
   expect(texts(after)["[Content_Types].xml"]).toContain('PartName="/xl/metadata.xml"');
-  expect(xml).toContain('<dimension ref="A1:E9"/>');
+  expect(xml).toContain('<dimension ref="A1:G9"/>');
   const { book } = answered(openBook(after, knowing));
-  expect(sheetCells(book.sheets[0]).D5).toEqual({
+  expect(sheetCells(book.sheets[0]).F5).toEqual({
     value: "change",
     formula: '=FAIRBED.COMPARETWO(A1:A2,B1:B2,"table")',
     spill,

@@ -23,7 +23,8 @@ function spilledCell(grid: Grid, { sheet, row, column }: Spot): Nullable<ICellDa
   return grid.formulas.getArrayFormulaCellData()[grid.book.getId()]?.[sheet.getSheetId()]?.[row]?.[column];
 }
 
-function cellValue(cell: Nullable<ICellData>): Cell {
+/** What a cell of the grid's own form holds. */
+export function cellValue(cell: Nullable<ICellData>): Cell {
   const value = cell?.v ?? richText(cell);
   if (value === null || value === "") return null;
   if (cell?.t === CellValueType.BOOLEAN) return Boolean(value);

@@ -1,0 +1,55 @@
+import type { Grid } from "../grid";
+import type { FileBar } from "./fileBar";
+import { forgetWork, keepWork, type UnsavedWork } from "./unsavedWork";
+
+/** Work that is kept until it is saved. */
+export interface Keeping {
+  /** From here on the workbook is as its file, or as its copy just saved. */
+  begin(): void;
+  /** The workbook has changes of an earlier visit. */
+  resume(): void;
+  isDirty(): boolean;
+}
+
+/** Changes of cells, sheets, widths and merges; choosing a cell and working out results are none. */
+const changing =
+  /^sheet\.mutation\.(set-range-values|insert-|remove-|move-|delete-|add-worksheet-merge|set-worksheet-(name|col-width|order)|reorder-range)/;
+const pause = 1000;
+
+/**
+ * Keeps unsaved work in the browser's own storage a moment after each change, so that it outlives a reload, and asks
+ * before the page is left with changes.
+ *
+ * @param work the work as it stands
+ */
+export function keepUnsaved({ grid, bar }: { grid: Grid; bar: FileBar }, work: () => UnsavedWork): Keeping {
+  let dirty = false;
+  let waiting = 0;
+  const mark = (is: boolean) => {
+    dirty = is;
+    bar.forget.hidden = !is;
+  };
+  const begin = () => {
+    window.clearTimeout(waiting);
+    mark(false);
+    void forgetWork();
+  };
+  grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id, options }) => {
+    if (!changing.test(id) || options?.fromFormula === true || options?.onlyLocal === true) return;
+    mark(true);
+    window.clearTimeout(waiting);
+    waiting = window.setTimeout(() => {
+      keepWork(work()).catch(() => {
+        bar.status.textContent = "This browser keeps no unsaved work: save a copy before you leave.";
+      });
+    }, pause);
+  });
+  window.addEventListener("beforeunload", (event) => {
+    if (dirty) event.preventDefault();
+  });
+  bar.forget.addEventListener("click", () => {
+    begin();
+    bar.status.textContent = "The unsaved work is no longer kept in this browser. It is still in the cells.";
+  });
+  return { begin, resume: () => mark(true), isDirty: () => dirty };
+}
