@@ -53,14 +53,14 @@ export function readSheet(entry: SheetEntry, { parts, workbook, dates, knowing }
   if (scan === undefined) throw new Error("a sheet without cells");
   const strings = workbook.strings === undefined ? undefined : parts.get(workbook.strings);
   const values = sheetValues(parts.get(entry.path) ?? new Uint8Array(), strings);
-  const marks = new Map(scan.rows.flatMap(({ cells }) => cells.map((mark) => [addressOf(mark), mark] as const)));
+  const marks = new Map(scan.rows.map((row) => [row.row, row]));
   const value = (mark: CellMark): Cell => {
     const found = textOrError(mark) ?? values(mark.row, mark.column);
     return workbook.from1904 && typeof found === "number" && dates.has(mark.style) ? found + days1904 : found;
   };
   const formulas = storedFormulas(scan);
   const at = (row: number, column: number) => {
-    const mark = marks.get(addressOf({ row, column }));
+    const mark = marks.get(row)?.cells.find((cell) => cell.column === column);
     return mark === undefined ? null : value(mark);
   };
   const { rows, leftAlone } = cellsOf(scan, { formulas, value, at, knowing });
@@ -68,7 +68,7 @@ export function readSheet(entry: SheetEntry, { parts, workbook, dates, knowing }
     entry,
     xml,
     scan,
-    marks: new Map(scan.rows.map((row) => [row.row, row])),
+    marks,
     formulas,
     sheet: { name: entry.name, hidden: entry.hidden, rows, merges: mergesIn(xml), widths: columnWidths(xml) },
     leftAlone: leftAlone.map((address) => `${entry.name}!${address}`),

@@ -55,7 +55,7 @@ function gridSheet({ name, hidden, rows, merges, widths }: BookSheet, id: string
     rowCount: Math.max(leastRows, bottom + 1 + spareRows),
     columnCount: Math.max(leastColumns, right + 1 + spareColumns),
     defaultRowHeight: 24,
-    defaultColumnWidth: 72,
+    defaultColumnWidth: 84,
     cellData,
     columnData: Object.fromEntries(
       [...widths].map(([column, w]) => [column, w === 0 ? { hd: BooleanNumber.TRUE } : { w }]),
