@@ -169,6 +169,39 @@ it("saves by the keyboard alone, and adds sheets to the copy", async () => {
   expect(copy["xl/worksheets/sheet3.xml"]).toContain("kept");
 });
 
+it("saves a sheet that the pane made: its text, date, formula, formats and widths", async () => {
+  await page.evaluate(() =>
+    fairbedPractice.port.add({
+      name: "Record",
+      widths: [210],
+      blocks: [
+        {
+          address: "A1",
+          rows: [
+            [
+              { kind: "text", content: "=1+1", format: "General", bold: true },
+              { kind: "date", content: 46145, format: "yyyy-mm-dd", bold: false },
+              { kind: "formula", content: "=FAIRBED.UPDOWN(10,15)", format: "0.0%", bold: false },
+            ],
+          ],
+        },
+      ],
+    }),
+  );
+  await settled(page);
+  expect(await value(page, "Record", "C1")).toBe(0.5);
+  const copy = await downloaded("#file-save");
+  const sheet = texts(copy.bytes)["xl/worksheets/sheet4.xml"];
+  expect(sheet).toContain("_xldudf_FAIRBED_UPDOWN(10,15)</f><v>0.5</v>");
+  await choose("Recorded.xlsx", copy.bytes);
+  await expect.poll(() => page.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("Recorded.xlsx.");
+  expect(await value(page, "Record", "A1")).toBe("=1+1");
+  const shown = () => ["B1", "C1"].map((address) => fairbedPractice.shown("Record", address));
+  expect(await page.evaluate(shown)).toEqual(["2026-05-03", "50.0%"]);
+  // ECMA-376, 18.3.1.13: 210 pixels in digits of 7
+  expect(sheet).toMatch(/<cols><col [^>]*width="30"[^>]*min="1" max="1"/);
+});
+
 it("brings unsaved work back after a reload, asks before leaving, and forgets it on a button", async () => {
   await select(page, "Harvest", "A2");
   await type(page, "13");

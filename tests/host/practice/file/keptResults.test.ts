@@ -32,3 +32,11 @@ it("takes the grid's result where the file had an error, and compares every cell
   expect(keptResults(spilled(2), spilled(3), spilled(3))).toEqual(spilled(2));
   expect(keptResults(spilled(2), spilled(3), spilled(4))).toEqual(spilled(4));
 });
+
+it("keeps the file's look while the grid's has not changed, also where the result did", () => {
+  const percent = { ...book({ value: 0.5, formula, look: 1 }), looks: [{}, { pattern: "0.0%" }] };
+  const later = { ...book({ value: 0.6, formula, look: 2 }), looks: [{}, { bold: true }, { pattern: "0.0%" }] };
+  expect(keptResults(file, percent, later).sheets).toEqual(book({ value: 0.6, formula }).sheets);
+  const bold = { ...later, looks: [{}, { bold: true }, { pattern: "0.0%", bold: true }] };
+  expect(keptResults(file, percent, bold)).toEqual(bold);
+});
