@@ -115,16 +115,20 @@ function restsOnOnePlant({ confidence }: Found, { decides }: Compared): Place | 
   return plant !== null && plant.pWithout >= 3 * (1 - confidence) ? plant.place : null;
 }
 
+/** A p-value within this factor of its bar, either way, is close to it. */
+const CLOSE = 1.4;
+
 /**
- * Whether t test and label swap stand on opposite sides of the confidence asked for, one of them within twice the other
- * (C22). Further apart it is not close: then plant numbers and spread differ so much that labels may not be swapped.
+ * Whether the verdict is a close one and the label swap says otherwise: the t test's p is near its bar, and the two stand
+ * on opposite sides (C22). Further from the bar it is not close: where plant numbers and spread differ much, labels may
+ * not be swapped, and the two disagree as a rule.
  */
 function checksDisagree(found: Found, { pValue }: Compared): boolean {
   const swap = found.labelSwap();
   if (swap === null || !isKnown(pValue) || isHintAtMost(found)) return false;
   const alpha = 1 - found.confidence;
-  const isClose = Math.max(pValue, swap.p) < 2 * Math.min(pValue, swap.p);
-  return pValue < alpha !== swap.p < alpha && isClose;
+  const isClose = pValue > alpha / CLOSE && pValue < alpha * CLOSE;
+  return isClose && pValue < alpha !== swap.p < alpha;
 }
 
 /**
