@@ -44,8 +44,11 @@ export function sideBySide(trial: SideBySide): Experiment {
   };
 }
 
+/** The cautions, and "up, cautioned" where a verdict up comes with more than the one on place and season. */
 function cautionsOf(found: TwoTreatments): readonly string[] {
-  return found.cautions().map(({ caution }) => caution);
+  const cautions = found.cautions().map(({ caution }) => caution);
+  const isDoubted = found.verdict.startsWith("up-") && cautions.some((caution) => caution !== "C12");
+  return isDoubted ? [...cautions, "up, cautioned"] : cautions;
 }
 
 /** The two columns of the grower's sheet. */

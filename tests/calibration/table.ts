@@ -13,8 +13,9 @@ from known averages, so the truth is known and every answer can be marked. \`npm
 
 Plants differ as real ones do: weights of two shapes (gamma, lognormal), or counts of fruit (negative-binomial). "Plants
 30 %" means an unevenness of 30 % between plants treated alike. Worthwhile is 10 % and ranges are 95 %, as when nothing
-else is typed. Every promise named in a heading is kept, give or take two simulation errors, or the run fails. With
-20 000 trials chance alone moves a figure of 2.5 % by 0.2 points, and one of 95 % by 0.3.
+else is typed. What a heading says, "at most" or "at least", is kept, give or take two simulation errors; where a
+promise is missed, the block says so. With 20 000 trials chance alone moves a figure of 2.5 % by 0.2 points, and one of
+95 % by 0.3.
 `;
 
 /** The whole page, as markdown. */

@@ -1,6 +1,6 @@
 import type { Block } from "../experiment";
-import { fewPlants, unlikeSpread } from "./beyond";
-import { cleanCautions } from "./cleanCautions";
+import { fewPlants, unlike, veryUneven } from "./beyond";
+import { bedsCautions, cleanCautions } from "./cleanCautions";
 import { lessWanted } from "./lessWanted";
 import { lostPlants } from "./lostPlants";
 import { manyTrials } from "./manyTrials";
@@ -24,9 +24,11 @@ export const blocks: readonly Block[] = [
   manyTrials,
   plans,
   cleanCautions,
+  bedsCautions,
   severalCautions,
-  lostPlants,
-  fewPlants,
-  unlikeSpread,
   swaps,
+  lostPlants,
+  unlike,
+  veryUneven,
+  fewPlants,
 ];

@@ -24,7 +24,7 @@ export const manyTrials: Block = {
     cropCase({ trials: 10, unevenness: 0.3, change }),
   ]),
   meaning: ({ most }) =>
-    `Two plants of each tell nothing in one crop, but six such crops together show a true gain of 50 % in up to ${most("Up or down", "6")} of trials, and raise a false alarm, up or down, in at most ${most("Up or down", "none")} of trials where nothing differs.`,
+    `Two plants of each tell nothing in one crop. Six such crops together show a true gain of 50 % in up to ${most("Up or down", "6")} of trials. Where nothing differs they raise a false alarm, up or down, in about 5 % (at most ${most("Up or down", "none")}).`,
 };
 
 function cropCase(truth: Omit<Seasons, "kind" | "plantsEach">): Case {

@@ -27,5 +27,5 @@ export const swaps: Block = {
     })),
   ],
   meaning: ({ least, most }) =>
-    `If nothing differs, the pane's count of swapped labels says "5 times in 100 or less" in ${least("p at most 5 %")} to ${most("p at most 5 %")} of trials: as often as it should, and less often with few plants, which allow few swaps.`,
+    `If nothing differs, the count of swapped labels should come to "5 times in 100 or less" in 5 % of trials. It does so in ${least("p at most 5 %")} to ${most("p at most 5 %")}: few plants allow few swaps, and then it comes up less often.`,
 };

@@ -25,7 +25,14 @@ export const atWorthwhile: Block = {
   title: "When the true change is just worthwhile",
   headings: HEADINGS,
   shares: [...shares, verdictShare("Near level", ["level"], { most: 0.03 }), ...rangesHold],
-  cases: sideBySideCases([...even("gamma", [4, 12], [0.1]), ...even("counts", [8], [0.2])], [0.1, -0.1]),
+  cases: sideBySideCases(
+    [
+      ...even("gamma", [4, 12], [0.1]),
+      ...even("counts", [8], [0.2]),
+      { kind: "gamma", plants: [4, 12], unevenness: [0.1, 0.1] },
+    ],
+    [0.1, -0.1],
+  ),
   meaning: ({ most }) =>
     `"Near level" means that no change worth acting on is left in the range. If such a change is there all the same, "Near level" is said in at most ${most("Near level")} of trials.`,
 };
