@@ -3,6 +3,7 @@ import type { ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isKnown } from "../nouns/known";
 import type { Place } from "../nouns/place";
 import { isProblem, type Problem } from "../nouns/problem";
+import { isBarelyFound, isWide } from "./barelyFound";
 import { fewPlants } from "./fewPlants";
 import { littleUsual } from "./littleUsual";
 import type { ManyGroups } from "./manyGroups";
@@ -27,7 +28,7 @@ export function manyCautions(found: Found, groups: ManyGroups, refit: Refit): re
     ...(alike ? [{ caution: "C17" } as const] : []),
     ...lostOnes(found),
     ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
-    ...(found.treatments.some(isWide) ? [{ caution: "C30" } as const] : []),
+    ...(found.treatments.some(isLikelyTooBig) ? [{ caution: "C30" } as const] : []),
     ...readingCautions([groups.sample]),
     { caution: "C12" },
   ];
@@ -60,18 +61,19 @@ function lostOnes({ treatments, lostPlants }: Found): readonly Caution[] {
   return [{ caution: "C03", losses, change: none, changeLostAsZero: none, strong, countedAsZero }, { caution: "C04" }];
 }
 
-/** A difference found with a range wider than 100 points (C30). */
-function isWide({ againstUsual }: Found["treatments"][number]): boolean {
-  if (againstUsual === null || !isDirected(againstUsual.rangeVerdict)) return false;
-  const { low, high } = againstUsual.changeRange;
-  return !isKnown(low) || !isKnown(high) || high - low > 1;
+/** A difference only just found, with a range wider than 100 points (C30). */
+function isLikelyTooBig({ againstUsual }: Found["treatments"][number]): boolean {
+  return againstUsual !== null && isBarelyFound(againstUsual) && isWide(againstUsual.changeRange);
 }
 
 function isDirected(verdict: string | null): boolean {
   return verdict !== null && /^(up|down)/.test(verdict);
 }
 
-/** The plant without which a treatment's verdict up or down is lost (C21): the first in sheet order. */
+/** Without this plant, p is far from the bar of 5 % and not only beyond it. */
+const FAR = 0.15;
+
+/** The plant without which a treatment's verdict up or down is lost by far (C21): the first in sheet order. */
 function onePlant(found: Found, groups: ManyGroups, refit: Refit): Place | null {
   const directed = found.treatments.filter(({ againstUsual }) => isDirected(againstUsual?.rangeVerdict ?? null));
   if (directed.length === 0) return null;
@@ -81,7 +83,7 @@ function onePlant(found: Found, groups: ManyGroups, refit: Refit): Place | null 
     if (isProblem(rest)) continue;
     const lost = rest.treatments.some(
       ({ name, againstUsual }) =>
-        names.includes(name) && againstUsual !== null && !isDirected(againstUsual.rangeVerdict),
+        names.includes(name) && againstUsual !== null && isKnown(againstUsual.pValue) && againstUsual.pValue >= FAR,
     );
     if (lost) return plant.place;
   }

@@ -7,20 +7,26 @@ import type { TwoGroups } from "./readTwoGroups";
 /** A group must still hold two plants when one is left out. */
 const LEAST = 3;
 
+/** A plant without which a difference is lost, and the p-value of what is left; 1 when that points the other way. */
+export interface DecidingPlant {
+  readonly place: Place;
+  readonly pWithout: number;
+}
+
 /**
  * The one plant without which a difference that luck does not explain is lost, before the caps for few plants; with
  * pairs, the new plant of that pair. Of several such plants the one that decides most; null when there is none.
  */
-export function onePlantDecides(groups: TwoGroups, asked: MeansAsked): Place | null {
+export function onePlantDecides(groups: TwoGroups, asked: MeansAsked): DecidingPlant | null {
   const alpha = 1 - asked.confidence;
   const whole = surprise(valuesOf(groups.usualPlants), valuesOf(groups.triedPlants), asked);
   if (whole === null || whole.p >= alpha) return null;
-  let decides: { readonly place: Place | null; readonly p: number } = { place: null, p: 0 };
+  let decides: DecidingPlant | null = null;
   for (const { place, usual, tried } of leavingOneOut(groups, asked)) {
     const p = doubt(surprise(usual, tried, asked), whole.up);
-    if (p >= alpha && p > decides.p) decides = { place, p };
+    if (p >= alpha && p > (decides?.pWithout ?? 0)) decides = { place, pWithout: p };
   }
-  return decides.place;
+  return decides;
 }
 
 /** How much the rest speaks against the whole: its p-value, 1 when it points the other way or nowhere. */

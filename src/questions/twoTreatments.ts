@@ -39,6 +39,7 @@ export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): T
   const basis = pairs === null ? { usual: before.length, tried: after.length } : { pairs: pairs.complete };
   const ranks = nothingIn === null ? rankFigures(options.how, before, after) : {};
   const { g, standardError, usualMean, triedMean, ...figures } = compared;
+  const decides = lazy(() => onePlantDecides(groups, { layout, confidence: options.confidence }));
   const found = {
     finding: "two-treatments" as const,
     ...options,
@@ -54,9 +55,9 @@ export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): T
     timesAsMuch: isKnown(compared.change) ? triedMean / usualMean : compared.change,
     labelSwap: lazy(() => (nothingIn === null ? swapLabels(layout, before, after) : null)),
     lossP: lazy(() => lossTest(lostAndKept(groups.usual), lostAndKept(groups.tried))),
-    onePlantDecides: lazy(() => onePlantDecides(groups, { layout, confidence: options.confidence })),
+    onePlantDecides: () => decides()?.place ?? null,
   };
-  return { ...found, cautions: lazy(() => twoTreatmentCautions(found, groups, compared)) };
+  return { ...found, cautions: lazy(() => twoTreatmentCautions(found, groups, { ...compared, decides })) };
 }
 
 const NO_PLANTS = { absent: "no-usable-plants" } as const;

@@ -60,7 +60,9 @@ describe("where it stands", () => {
     expect(cell("COMPARETWO", usual, tried, "One plant decides")).toBe("row 1 of usual");
     const placed = [at("Trial!B2:B7", usual), at("Trial!C2:C7", tried)];
     expect(cell("COMPARETWO", ...placed, "One plant decides")).toBe("B2");
-    expect(cell("COMPARETWO", ...placed, "cautions")).toContain("This rests on one plant, in cell B2.");
+    const resting = [at("Trial!B2:B7", [19, 18, 14, 18, 23, 16]), at("Trial!C2:C5", [27, 19, 31, 29])];
+    const named = cell("COMPARETWO", ...resting, "One plant decides");
+    expect(cell("COMPARETWO", ...resting, "cautions")).toContain(`This rests on one plant, in cell ${named}.`);
   });
 
   it("counts a heading's row", () => {

@@ -23,9 +23,15 @@ describe("oddValues at the borders", () => {
 
   it("a robust score counts from ten plants on, either way", () => {
     const nine = [10, 11, 12, 10, 11, 12, 10, 11, 12];
-    expect(oddValues([...nine.slice(1), 20])).toEqual([]);
-    expect(oddValues([...nine, 20])).toEqual([9]);
+    expect(oddValues([...nine.slice(1), 30])).toEqual([]);
+    expect(oddValues([...nine, 30])).toEqual([9]);
     expect(oddValues([...nine, 2])).toEqual([9]);
+  });
+
+  it("far off on one scale only is not odd; a zero leaves the plain scale alone", () => {
+    const nine = [10, 11, 12, 10, 11, 12, 10, 11, 12];
+    expect(oddValues([...nine, 20])).toEqual([]);
+    expect(oddValues([...nine, 0])).toEqual([9]);
   });
 
   it("with most values equal, or a middle value of 0, there is nothing to measure by", () => {

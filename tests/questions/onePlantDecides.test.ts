@@ -12,12 +12,11 @@ function decides(usual: readonly number[], tried: readonly number[], layout: "se
 it("names the place, of the new plant with pairs", () => {
   const usual = [13.2, 14, 12, 15, 13.5, 14.5];
   expect(decides(usual, [14.9, 15.6, 14.2, 14.4, 15.2, 15.9], "separate")).toMatchObject({
-    argument: "usual",
-    cell: "B2",
+    place: { argument: "usual", cell: "B2" },
   });
   const gains = [1, 1.4, -0.3, 1.2, 0.3, 1];
   const after = usual.map((value, pair) => value + (gains[pair] ?? 0));
-  expect(decides(usual, after, "pairs")?.argument).toBe("new");
+  expect(decides(usual, after, "pairs")?.place.argument).toBe("new");
 });
 
 it("is null when nothing is settled, when all hold together, and when too few would be left", () => {

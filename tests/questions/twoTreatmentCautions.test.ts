@@ -45,8 +45,10 @@ const cases: readonly (readonly [
   ["C06", [[...usual, 60], tried], [[...usual, 50], tried]],
   ["C07", [[4, 18, 11, 3], tried], [[4, 18, 11, 3, 10, 12], tried]],
   ["C07", [[4, 18, 11, 3], tried], [[4, 18, 11], tried]],
+  // more than twice the spread either way; the second has no more than its higher yield gives
+  ["C07", [usual, [5, 38, 12, 30, 21]], [usual, [22.1, 20.2, 24.1, 23.2, 21]]],
   ["C14", [[...usual, "~11"], tried], [[...usual, 11], tried]],
-  ["C16", [usual, usual.map((value) => value * 2.2)], [usual, usual.map((value) => value * 1.9)]],
+  ["C16", [usual, usual.map((value) => value * 2.51)], [usual, usual.map((value) => value * 2.49)]],
   ["C35", [[3, 4, 6, 7, 5], tried], [[3, 4, 6, 7, 6], tried]],
 ];
 
@@ -81,27 +83,39 @@ describe("luck", () => {
   const fragile = [14.9, 15.6, 14.2, 14.4, 15.2, 15.9];
   const level = [13.2, 14, 12, 15, 13.5, 14.5];
 
-  it("C21 names the plant that decides", () => {
-    expect(cautions(level, fragile)).toContainEqual({ caution: "C21", place: expect.objectContaining({ cell: "B2" }) });
+  it("C21 names the plant without which little is left, not one of those that a difference just shown cannot lose", () => {
+    const rests = found(compareTwo(given({ usual: [19, 18, 14, 18, 23, 16], new: [27, 19, 31, 29] })));
+    expect(rests.cautions()).toContainEqual({ caution: "C21", place: rests.onePlantDecides() });
+    const close = compareTwo(given({ usual: level, new: fragile }));
+    expect(found(close).onePlantDecides()).not.toBeNull();
+    expect(codes(found(close).cautions())).not.toContain("C21");
     expect(codes(cautions(usual, up))).not.toContain("C21");
   });
 
-  it("C22 where t test and label swap disagree, but not among few plants", () => {
-    const demo = [
-      [2252, 3203, 2264, 2705, 3242, 2787, 4152, 3542],
-      [3249, 4245, 3972, 2494, 4278, 6923, 5293],
-    ] as const;
-    expect(codes(cautions(...demo))).toContain("C22");
-    expect(codes(cautions(...demo, { confidence: 0.9 }))).not.toContain("C22");
+  it("C22 where the verdict is close and the label swap says otherwise, but not among few plants", () => {
+    // p-values of R's t.test(), and of all swaps listed with combn()
+    const spread = [8, 9, 10, 11, 12, 13, 14, 15];
+    // Marlpit Corner: t says p .053, the label swap .025
+    const bare = [2252, 3203, 2264, 2705, 3242, 2787, 4152, 3542];
+    const straw = [3249, 4245, 3972, 2494, 4278, 6923, 5293];
+    expect(codes(cautions(bare, straw))).toContain("C22");
+    expect(codes(cautions(bare, straw, { confidence: 0.9 }))).not.toContain("C22");
+    // t says p .042, the label swap .231
+    expect(codes(cautions([8, 9, 9, 10], [6, ...spread, 18, 9, 11]))).toContain("C22");
+    // t says p .027, the label swap .166
+    expect(codes(cautions([8, 9, 9, 10], [7, ...spread, 16, 9, 11]))).not.toContain("C22");
     // three against three: t says p .013, the label swap cannot say less than .1
     expect(codes(cautions([12, 15, 11], [18, 21, 19]))).not.toContain("C22");
   });
 
-  it("C30 where a difference was found with a wide range, or by a trial likely to miss half of it", () => {
-    expect(codes(cautions([2, 9, 3, 8, 2.5, 4], [20, 29, 33, 18, 25, 30]))).toContain("C30");
-    expect(codes(cautions(level, fragile, { worthwhile: 0.01 }))).toContain("C30");
-    expect(codes(cautions(level, fragile, { worthwhile: 0.1 }))).not.toContain("C30");
-    expect(codes(cautions(usual, up))).not.toContain("C30");
+  it("C30 where a difference was just found, with a wide range or by a trial likely to miss half of it", () => {
+    expect(codes(cautions([20, 19, 9, 28, 9, 18], [18, 38, 20, 27, 30, 43]))).toContain("C30");
+    const just = fragile.map((value) => value - 0.1);
+    expect(codes(cautions(level, just, { worthwhile: 0.01 }))).toContain("C30");
+    expect(codes(cautions(level, just, { worthwhile: 0.12 }))).not.toContain("C30");
+    // a wide range that stays well above nothing
+    expect(codes(cautions([2, 9, 3, 8, 2.5, 4], [20, 29, 33, 18, 25, 30]))).not.toContain("C30");
+    expect(codes(cautions(level, fragile, { worthwhile: 0.01 }))).not.toContain("C30");
     expect(codes(cautions([2, 9, 3, 8], [3, 19, 4, 12]))).not.toContain("C30");
   });
 });

@@ -21,10 +21,14 @@ beds <- function(name, value, treatment, bed) {
        df = df.residual(model), unevenness = summary(model)$sigma / mean(value))
 }
 
-odd <- function(name, x) {
+robust_scores <- function(x) {
   spread <- mad(x, constant = 1)
-  score <- if (length(x) >= 10 && spread > 0) 0.6745 * abs(x - median(x)) / spread else 0 * x
-  list(name = name, values = I(x), odd = I(which(x >= 5 * median(x) | score > 3.5) - 1))
+  if (length(x) >= 10 && spread > 0) 0.6745 * abs(x - median(x)) / spread else 0 * x
+}
+
+odd <- function(name, x) {
+  score <- if (all(x > 0)) pmin(robust_scores(x), robust_scores(log(x))) else robust_scores(x)
+  list(name = name, values = I(x), odd = I(which(x >= 5 * median(x) | score > 5) - 1))
 }
 
 missing <- function(frame, rows) frame[-rows, ]
