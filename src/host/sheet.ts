@@ -1,5 +1,6 @@
 import type { Cell } from "../nouns/cell";
 import type { Corner } from "../nouns/cellRange";
+import type { TrialNotes } from "../nouns/trialNotes";
 import type { NewSheet, NumberFormat } from "./newSheet";
 
 /** What the grower has selected, and what stands in its first cell. */
@@ -33,6 +34,7 @@ export interface SheetTrouble {
     | "no-such-range"
     | "protected"
     | "not-empty"
+    | "not-kept"
     | "unreadable";
   /** The reference or address concerned, as far as there is one. */
   readonly where: string;
@@ -77,5 +79,9 @@ export interface Sheet {
   select(sheet: string, address: string): Promise<void>;
   /** Every formula of the workbook that holds one of our calls. */
   calls(): Promise<readonly { readonly sheet: string; readonly address: string; readonly formula: string }[]>;
+  /** What the grower wrote about the trial, as kept with the workbook; blank notes where nothing was. */
+  notes(): Promise<TrialNotes>;
+  /** Keeps notes with the workbook, in place of those before. Rejects with "not-kept", and then those before hold. */
+  keepNotes(notes: TrialNotes): Promise<void>;
   theme(): Theme;
 }

@@ -7,6 +7,7 @@ const sentences: Readonly<Record<SheetTrouble["trouble"], (where: string) => str
   "no-such-range": (where) => `The sheet has no ${where || "such range"}. Check the reference.`,
   protected: (where) => `${where || "The sheet"} is protected. Unprotect it, or choose another cell.`,
   "not-empty": (where) => `${where || "The cell"} is not empty.`,
+  "not-kept": () => "The trial's notes could not be kept with this workbook. Try once more.",
   unreadable: (where) => `${where || "The sheet"} could not be read just now. Click the cell again.`,
 };
 

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
+import { blankNotes } from "../../src/nouns/trialNotes";
 import { openPracticePage, put, select, value } from "./practicePage";
 
 const own = "Try your own";
@@ -155,4 +156,31 @@ it("reads a defined name as the cells it stands for, in any letter case", async 
   const straw = { cells: [["Straw"], [3249]], corner: { sheet: "The trial", row: 1, column: 3 } };
   expect(await read("straw")).toEqual(straw);
   expect(await read("STRAW")).toEqual(straw);
+});
+
+it("keeps the trial's notes in the browser's storage, under the workbook's name", async () => {
+  const notes = { ...blankNotes, answers: { "drawn-by-lot": "no" }, crop: "courgettes" } as const;
+  const kept = await page.evaluate(async (written) => {
+    const before = await fairbedPractice.port.notes();
+    await fairbedPractice.port.keepNotes(written);
+    return { before, after: await fairbedPractice.port.notes(), keys: Object.keys(localStorage) };
+  }, notes);
+  expect(kept.before).toEqual(blankNotes);
+  expect(kept.after).toEqual(notes);
+  expect(kept.keys).toContain("fairbed.trialNotes Fairbed practice sheet");
+});
+
+it("says so when the browser keeps nothing, and the notes before hold", async () => {
+  const refused = await page.evaluate(async () => {
+    const { port } = fairbedPractice;
+    const before = await port.notes();
+    const { setItem } = Storage.prototype;
+    Storage.prototype.setItem = () => {
+      throw new DOMException("no room", "QuotaExceededError");
+    };
+    const reason = await port.keepNotes({ ...before, crop: "beans" }).catch((trouble: unknown) => trouble);
+    Storage.prototype.setItem = setItem;
+    return { reason, crop: (await port.notes()).crop };
+  });
+  expect(refused).toEqual({ reason: { trouble: "not-kept", where: "" }, crop: "courgettes" });
 });

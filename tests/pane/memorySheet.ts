@@ -3,6 +3,7 @@ import { findCalls } from "../../src/formula/findCalls";
 import type { Block, NewCell, NumberFormat } from "../../src/host/newSheet";
 import type { Entry, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
 import type { Cell } from "../../src/nouns/cell";
+import { blankNotes, type TrialNotes } from "../../src/nouns/trialNotes";
 import { addressOf, firstSpot } from "../../src/pane/address";
 import { ask } from "../../src/pane/ask";
 
@@ -39,6 +40,7 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
   const listeners = new Set<() => void>();
   let selected = { sheet: home, address: "A1" };
   let refusal: SheetTrouble | null = null;
+  let notes: TrialNotes = blankNotes;
 
   const key = (address: string, sheet: string) => `${sheet}!${address}`;
   const put = (address: string, sheet: string, change: Partial<Content>) => {
@@ -115,6 +117,10 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
     },
     async calls() {
       return [];
+    },
+    notes: async () => notes,
+    async keepNotes(written) {
+      notes = written;
     },
     theme: () => ({ dark: false }),
     fill(address, rows) {

@@ -5,6 +5,7 @@ it.each([
   [{ trouble: "several-areas", where: "" } as const, /select one block/],
   [{ trouble: "no-such-range", where: "straw2" } as const, /no straw2\. Check/],
   [{ trouble: "protected", where: "" } as const, /^The sheet is protected/],
+  [{ trouble: "not-kept", where: "" } as const, /could not be kept .* Try once more\.$/],
 ])("%o says what to do", (trouble, sentence) => {
   expect(troubleText(trouble)).toMatch(sentence);
 });

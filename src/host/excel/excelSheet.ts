@@ -2,6 +2,7 @@ import type { Sheet } from "../sheet";
 import { addExcelSheet } from "./addExcelSheet";
 import { excelCalls } from "./excelCalls";
 import { excelChanges } from "./excelChanges";
+import { excelNotes, keepExcelNotes } from "./excelNotes";
 import { excelSelection } from "./excelSelection";
 import { excelTheme } from "./excelTheme";
 import { inExcel } from "./inExcel";
@@ -29,6 +30,8 @@ export function excelSheet(): Sheet {
         await context.sync();
       }),
     calls: excelCalls,
+    notes: excelNotes,
+    keepNotes: keepExcelNotes,
     theme: excelTheme,
   };
 }

@@ -1,8 +1,5 @@
-import type { SheetTrouble } from "../sheet";
+import { answeredSoon } from "./answeredSoon";
 import { excelTrouble } from "./excelTrouble";
-
-/** Excel that has not answered by then, in milliseconds, is not waited for. */
-const patience = 3000;
 
 /**
  * Asks Excel something, for no longer than three seconds.
@@ -14,16 +11,9 @@ export async function inExcel<Found>(
   where: string,
   work: (context: Excel.RequestContext) => Promise<Found>,
 ): Promise<Found> {
-  let waiting: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, reject) => {
-    const trouble: SheetTrouble = { trouble: "unreadable", where };
-    waiting = setTimeout(() => reject(trouble), patience);
-  });
   try {
-    return await Promise.race([Excel.run(work), late]);
+    return await answeredSoon(where, Excel.run(work));
   } catch (reason) {
     throw excelTrouble(reason, where);
-  } finally {
-    clearTimeout(waiting);
   }
 }

@@ -12,6 +12,10 @@ const richMessage = 33;
 export interface HostDoor {
   /** Answers one rich request, both as JSON text. */
   execute(body: string): Promise<string>;
+  /** The document's settings when the page opens: texts of JSON, by name. */
+  readonly settings: () => Readonly<Record<string, string>>;
+  /** Keeps the page's settings in the document, in place of those before; false when Excel does not take them. */
+  keep(settings: Readonly<Record<string, string>>): Promise<boolean>;
   /** The page listens to an event from now on. */
   register(event: number): void;
 }
@@ -23,7 +27,7 @@ export interface FakeExcel extends HostDoor {
   readonly requests: Request[];
   /** Set by whoever joins page and host: hands an event to the page. */
   deliver: (event: number, payload: unknown) => void;
-  /** True: no request of Excel.run is answered any more. */
+  /** True: no request is answered any more. */
   silent: boolean;
   /** Selects cells as a grower does; several addresses are several areas, none is a chart. */
   select(...addresses: readonly string[]): void;
@@ -45,6 +49,14 @@ export function fakeExcel(book: Workbook): FakeExcel {
     deliver: () => undefined,
     silent: false,
     outcome: results.of,
+    settings: () => Object.fromEntries(book.settings),
+    async keep(settings) {
+      if (excel.silent) return new Promise(() => undefined);
+      if (book.settingsRefused) return false;
+      book.settings.clear();
+      for (const [name, text] of Object.entries(settings)) book.settings.set(name, text);
+      return true;
+    },
     register: (event) => events.add(event),
     async execute(body) {
       const request: Request = JSON.parse(body);

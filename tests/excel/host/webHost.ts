@@ -24,7 +24,7 @@ export function webHost(
     _dataLocale: "en-US",
     _docUrl: `${location.origin}/trial.xlsx`,
     _clientMode: 0,
-    _settings: {},
+    _settings: door.settings(),
     _reason: 1,
     _osfControlType: 1,
     _eToken: "",
@@ -36,6 +36,11 @@ export function webHost(
     if (action === "ContextActivationManager_getAppContextAsync") return appContext;
     if (event) await door.register(Number(data.eventDispId));
     const { DispatchId } = (data.DdaMethod ?? {}) as { DispatchId?: number };
+    if (DispatchId === 76) {
+      const { Properties } = data.DdaSettingsMethod as { Properties: readonly [string, string][] };
+      // 4001 is Office's number for settings that cannot be saved.
+      return { Error: (await door.keep(Object.fromEntries(Properties))) ? 0 : 4001 };
+    }
     if (DispatchId !== 93) return { Error: 0 };
     const [, , , , body] = data.ArrayData as string[];
     return { Error: 0, Data: [200, [], await door.execute(String(body))] };

@@ -30,10 +30,21 @@ export function windowsExternal(door: HostDoor, sets: Readonly<Record<string, st
     GetSolutionToken: "",
     GetSupportedMatrix: JSON.stringify(sets),
     GetHostFullVersion: "16.0.14332.20000",
-    GetSettings: { Read: () => undefined },
     GetOfficeThemeInfo: JSON.stringify({ bodyBackgroundColor: 0x262626 }),
   };
-  const context = Object.fromEntries(Object.entries(answers).map(([name, answer]) => [name, () => answer]));
+  const context = {
+    ...Object.fromEntries(Object.entries(answers).map(([name, answer]) => [name, () => answer])),
+    GetSettings: () => ({
+      Read(names: string[], texts: string[]) {
+        for (const [name, text] of Object.entries(door.settings())) texts[names.push(name) - 1] = text;
+      },
+      // 4001 is Office's number for settings that cannot be saved.
+      WriteAsync(names: readonly string[], texts: readonly string[], done: (code: number) => void) {
+        const written = Object.fromEntries(names.map((name, at) => [name, texts[at] ?? ""]));
+        void door.keep(written).then((kept) => done(kept ? 0 : 4001));
+      },
+    }),
+  };
   const external = {
     GetHostInfo: () => "Excel$Win32$16.01$en-US$x$$disableLogging$3",
     GetContext: () => context,

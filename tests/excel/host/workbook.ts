@@ -25,6 +25,10 @@ export interface Workbook {
   readonly spills: Map<string, Area>;
   /** References that getRange refuses. */
   readonly unreadable: Set<string>;
+  /** The document's settings that Excel keeps for this add-in: texts of JSON, by name. */
+  readonly settings: Map<string, string>;
+  /** True: Excel does not take settings, as in a file that may not be changed. */
+  settingsRefused: boolean;
   /** What is selected: one block, several, or a chart. */
   selected: readonly Area[] | "chart";
   /** True while the grower types in a cell: Excel then refuses every request. */
@@ -44,6 +48,8 @@ export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell
     widths: new Map(),
     spills: new Map(),
     unreadable: new Set(),
+    settings: new Map(),
+    settingsRefused: false,
     selected: [{ sheet: home, row: 0, column: 0, rows: 1, columns: 1 }],
     editing: false,
   };

@@ -61,7 +61,14 @@ export async function openInExcel(
     excel.register(event);
   });
   await page.route("**/*", (route) => answer(route, functions));
-  const door = "{ execute: window.hostExecute, register: window.hostRegister }";
+  await page.exposeFunction("hostKeep", excel.keep);
+  const settings = JSON.stringify(excel.settings());
+  const door = `{
+    execute: window.hostExecute,
+    register: window.hostRegister,
+    keep: window.hostKeep,
+    settings: () => (${settings}),
+  }`;
   const host = kind === "on the web" ? webHost : windowsExternal;
   await page.addInitScript(`
     const host = ${host.name === "webHost" ? "window === top" : "true"} && (${host})(${door}, ${JSON.stringify(declaredSets)});

@@ -67,6 +67,20 @@ describe.each<Kind>(["on the web", "for Windows"])("the built pages in Excel %s"
     await expect.poll(() => text(pane)).not.toContain("A cell is being typed in.");
   });
 
+  it("hand their settings to the document, and are told when it does not take them", async () => {
+    const { excel, pane } = await openInExcel(kind, trial());
+    const save = () =>
+      pane.evaluate(() => {
+        const { settings } = Office.context.document;
+        settings.set("crop", "courgettes");
+        return new Promise((resolve) => settings.saveAsync(({ status }) => resolve(status)));
+      });
+    expect(await save()).toBe("succeeded");
+    expect([...excel.book.settings]).toEqual([["crop", '"courgettes"']]);
+    excel.book.settingsRefused = true;
+    expect(await save()).toBe("failed");
+  });
+
   it("put a figure into a cell as a formula of its own, with its format", async () => {
     const { excel, pane } = await openInExcel(kind, trial());
     await calculated(excel);

@@ -26,12 +26,13 @@ export function styleName(look: number): string {
  * A workbook in the grid's own form.
  *
  * @param id which no other workbook of this page has had
+ * @param name the file's, by which the notes on its trial are kept
  */
-export function gridWorkbook(book: Book, id: string): IWorkbookData {
+export function gridWorkbook(book: Book, id: string, name: string): IWorkbookData {
   const named = book.sheets.map((sheet, at) => ({ sheet, id: `sheet-${at}` }));
   return {
     id,
-    name: "workbook",
+    name,
     appVersion: "0.25.1",
     locale: LocaleType.EN_US,
     styles: Object.fromEntries(book.looks.map((look, at) => [styleName(at), gridStyle(look)])),

@@ -4,11 +4,15 @@ import { gridWorkbook } from "./gridWorkbook";
 
 let shown = 0;
 
-/** Puts a workbook into the grid, in place of the one that is there. Resolves when its results stand in the cells. */
-export async function showBook(grid: Grid, book: Book): Promise<void> {
+/**
+ * Puts a workbook into the grid, in place of the one that is there. Resolves when its results stand in the cells.
+ *
+ * @param file the name of the file it came from: "Harvest.xlsx"
+ */
+export async function showBook(grid: Grid, book: Book, file: string): Promise<void> {
   const before = grid.book.getId();
   shown += 1;
-  grid.api.createWorkbook(gridWorkbook(book, `file-${shown}`));
+  grid.api.createWorkbook(gridWorkbook(book, `file-${shown}`, withoutEnding(file)));
   grid.api.disposeUnit(before);
   for (const { name, reference } of book.names) grid.book.insertDefinedName(name, reference);
   const first = book.sheets.findIndex(({ hidden }) => !hidden);
@@ -17,4 +21,8 @@ export async function showBook(grid: Grid, book: Book): Promise<void> {
   const calculated = grid.api.getFormula().onCalculationResultApplied();
   grid.api.getFormula().executeCalculation();
   await calculated;
+}
+
+function withoutEnding(file: string): string {
+  return file.replace(/\.\w+$/, "");
 }

@@ -57,7 +57,7 @@ export async function workWithFiles(page: FilePage, unsaved: UnsavedWork | undef
     showProgress(bar, bar.status.textContent ?? "", null);
     return;
   }
-  await showBook(grid, unsaved.present);
+  await showBook(grid, unsaved.present, unsaved.file.name);
   show(session, unsaved.file, "Your work that was not saved is back.");
   keeping.resume();
 }
@@ -81,7 +81,7 @@ async function openChosen(session: Session, chosen: File): Promise<void> {
   const opened = await done(page, job, `Opening ${chosen.name}…`);
   if (opened?.report !== "opened") return;
   const { book, leftAlone, tied } = opened;
-  await showBook(page.grid, book);
+  await showBook(page.grid, book, chosen.name);
   const behind = /\.xls[xm]$/i.test(chosen.name) ? bytes : null;
   const first = bookOfGrid(page.grid, book.looks);
   show(session, { name: chosen.name, bytes: behind, book, first, tied }, openedSentence(leftAlone));

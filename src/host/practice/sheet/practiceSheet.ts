@@ -4,6 +4,7 @@ import type { Grid } from "../grid";
 import { addSheet } from "./addSheet";
 import { noticeChanges } from "./noticeChanges";
 import { ourCalls } from "./ourCalls";
+import { keepPracticeNotes, practiceNotes } from "./practiceNotes";
 import { presentSelection } from "./presentSelection";
 import { rangeOfReference } from "./rangeOfReference";
 import { readReference } from "./readReference";
@@ -32,6 +33,8 @@ export function practiceSheet(grid: Grid, isDark: () => boolean): Sheet {
       await grid.api.executeCommand(ScrollToRangeOperation.id, { range: cell.getRange() });
     },
     calls: async () => ourCalls(grid),
+    notes: async () => practiceNotes(grid),
+    keepNotes: async (notes) => keepPracticeNotes(grid, notes),
     theme: () => ({ dark: isDark() }),
   };
 }

@@ -28,7 +28,7 @@ const plans = [
 export function practiceWorkbook(): IWorkbookData {
   return {
     id: "fairbed-practice",
-    name: "Fairbed practice sheet",
+    name: "Fairbed practice",
     appVersion: "0.25.1",
     locale: LocaleType.EN_US,
     styles: {},

@@ -1,0 +1,22 @@
+import type { SheetTrouble } from "../sheet";
+
+/** Excel that has not answered by then, in milliseconds, is not waited for. */
+const patience = 3000;
+
+/**
+ * What Excel answers, waited for no longer than three seconds: then it rejects with "unreadable".
+ *
+ * @param where the reference or address concerned, for the trouble's sentence
+ */
+export async function answeredSoon<Found>(where: string, asked: Promise<Found>): Promise<Found> {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<never>((_, reject) => {
+    const trouble: SheetTrouble = { trouble: "unreadable", where };
+    waiting = setTimeout(() => reject(trouble), patience);
+  });
+  try {
+    return await Promise.race([asked, late]);
+  } finally {
+    clearTimeout(waiting);
+  }
+}
