@@ -84,6 +84,7 @@ it("at 350 px wide the table of treatments and the pairs fit", async () => {
   await page.setViewportSize({ width: 350, height: 900 });
   await explain("Plant by plant", "G2");
   await page.locator("#pane").getByText("All 6 pairs").click();
+  await page.locator("#pane table").nth(1).waitFor();
   expect(await page.locator("#pane table").count()).toBe(2);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
   expect(await page.evaluate(() => document.querySelector("#pane")?.scrollWidth)).toBeLessThanOrEqual(350);

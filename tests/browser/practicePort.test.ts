@@ -167,7 +167,7 @@ it("keeps the trial's notes in the browser's storage, under the workbook's name"
   }, notes);
   expect(kept.before).toEqual(blankNotes);
   expect(kept.after).toEqual(notes);
-  expect(kept.keys).toContain("fairbed.trialNotes Fairbed practice sheet");
+  expect(kept.keys).toContain("fairbed.trialNotes Fairbed practice");
 });
 
 it("says so when the browser keeps nothing, and the notes before hold", async () => {
