@@ -1,12 +1,15 @@
-import { twoSidedCritical, twoSidedTail } from "../numerics/dunnett";
 import { covariance, type Duo, unscaledVariance } from "./contrast";
+import { dunnettOf } from "./jointDistributions";
+import { shownToDiffer } from "./shownToDiffer";
 import type { TreatmentModel } from "./treatmentModel";
 
 /** How comparisons made together are judged: each p-value, and how many standard errors their ranges reach. */
 export interface JointTest {
   /** The p-value of one comparison's t, allowing for all that are made. */
   readonly pValue: (t: number) => number;
-  /** For ranges of 95 % for all comparisons together. */
+  /** Whether the p-value is below a level; seldom needs the p-value itself. */
+  readonly isBelow: (t: number, level: number) => boolean;
+  /** For ranges of 95 % for all comparisons together; worked out when read. */
   readonly critical: number;
 }
 
@@ -23,9 +26,15 @@ const ALPHA = 0.05;
 export function againstUsualTest(model: TreatmentModel, usual: number): JointTest {
   const others = [...model.means.keys()].filter((treatment) => treatment !== usual);
   const lambdas = model.squares.beds === null ? countShares(model, usual, others) : averageShares(model, usual, others);
+  const { df } = model;
+  const { tail, critical } = dunnettOf(lambdas);
+  const pValue = (t: number) => tail(Math.abs(t), df);
   return {
-    pValue: (t) => twoSidedTail(Math.abs(t), lambdas, model.df),
-    critical: twoSidedCritical(ALPHA, lambdas, model.df),
+    pValue,
+    isBelow: (t, level) => shownToDiffer({ t, df, comparisons: others.length, pValue: () => pValue(t) }, level),
+    get critical() {
+      return critical(ALPHA, df);
+    },
   };
 }
 

@@ -1,5 +1,5 @@
 import { type Absence, isKnown, type Known, type Limits } from "../nouns/known";
-import { summary } from "../numerics/moments";
+import { type Summary, summary } from "../numerics/moments";
 import type { MeanComparison } from "./meanComparison";
 import { paired } from "./paired";
 import { pairedRatio } from "./pairedRatio";
@@ -44,13 +44,14 @@ export interface MeansCompared {
  */
 export function compareMeans(usual: readonly number[], tried: readonly number[], asked: MeansAsked): MeansCompared {
   const [before, after] = [summary(usual), summary(tried)];
+  const groups: Groups = { usual, tried, before, after };
   const change = changeOf(before.mean, after.mean);
-  const test = testOf(usual, tried, asked);
+  const test = testOf(groups, asked);
   const means = { usualMean: before.mean, triedMean: after.mean, change };
   if ("absent" in test) return { ...means, ...untested(after.mean - before.mean, change, test) };
   const { difference, low, high, t, df, pValue, standardError } = test;
   const range = isKnown(change)
-    ? percentRange(curveOf(usual, tried, asked), pValue < 1 - asked.confidence)
+    ? percentRange(curveOf(groups, asked), pValue < 1 - asked.confidence)
     : { low: change, high: change, g: null };
   return {
     ...means,
@@ -71,18 +72,24 @@ export function changeOf(usualMean: number, triedMean: number): Known {
   return triedMean < 0 ? { absent: "new-below-zero" } : triedMean / usualMean - 1;
 }
 
-function testOf(usual: readonly number[], tried: readonly number[], asked: MeansAsked): MeanComparison | Absence {
-  const { layout, confidence } = asked;
-  if (layout === "pairs") return paired(usual, tried, confidence);
-  const test = layout === "separate" ? welch : studentPooled;
-  return test(summary(usual), summary(tried), confidence);
+/** Both groups and their summaries, which long columns are to be read for once only. */
+interface Groups {
+  readonly usual: readonly number[];
+  readonly tried: readonly number[];
+  readonly before: Summary;
+  readonly after: Summary;
 }
 
-function curveOf(usual: readonly number[], tried: readonly number[], asked: MeansAsked): RatioCurve {
-  const { layout, confidence } = asked;
+function testOf({ usual, tried, before, after }: Groups, { layout, confidence }: MeansAsked): MeanComparison | Absence {
+  if (layout === "pairs") return paired(usual, tried, confidence);
+  const test = layout === "separate" ? welch : studentPooled;
+  return test(before, after, confidence);
+}
+
+function curveOf({ usual, tried, before, after }: Groups, { layout, confidence }: MeansAsked): RatioCurve {
   if (layout === "pairs") return pairedRatio(usual, tried, confidence);
   const curve = layout === "separate" ? separateRatio : pooledRatio;
-  return curve(summary(usual), summary(tried), confidence);
+  return curve(before, after, confidence);
 }
 
 function untested(

@@ -3,7 +3,7 @@ import { choose } from "../numerics/choose";
 import { mean } from "../numerics/moments";
 import { randomSource } from "../numerics/random";
 import { drawSum } from "./drawSum";
-import { forEachSplitSum } from "./splitSums";
+import { splitsBeyond } from "./sumsBeyond";
 import { DRAWS, MOST_SPLITS, SEED, swapCount } from "./swapCount";
 
 /**
@@ -24,8 +24,9 @@ export function labelSwap(usual: readonly number[], tried: readonly number[]): L
   const size = fewer.length;
   const count = swapCount({ sum: total(fewer), largest: largestSum(centered, size) });
 
-  if (choose(centered.length, size) <= MOST_SPLITS) {
-    forEachSplitSum(centered, size, count.look);
+  const splits = choose(centered.length, size);
+  if (splits <= MOST_SPLITS) {
+    count.add({ hits: splitsBeyond(centered, size, count.bar), tried: splits });
     return count.all();
   }
   const source = randomSource(SEED);

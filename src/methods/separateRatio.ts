@@ -1,11 +1,10 @@
 import type { Summary } from "../numerics/moments";
 import { remembered } from "../numerics/remembered";
+import type { Studentized } from "../numerics/studentized";
 import { twoSidedCritical, twoSidedTail } from "../numerics/studentT";
 import type { RatioCurve } from "./ratioCurve";
+import { tailTest } from "./tailTest";
 import { welchDf } from "./welch";
-
-/** Well above the rounding of a critical value, so that a comparison decided by more needs no exact tail. */
-const CLEARLY = 1 + 1e-9;
 
 /**
  * The ratio test for separate plants: Welch's test of new − r·usual, its degrees of freedom worked out anew for each r.
@@ -17,7 +16,7 @@ const CLEARLY = 1 + 1e-9;
  */
 export function separateRatio(usual: Summary, tried: Summary, confidence: number): RatioCurve {
   const alpha = 1 - confidence;
-  const isBeyond = tailTest(alpha);
+  const isBeyond = tailTest(studentT, alpha);
   const usualShare = usual.variance / usual.n;
   const triedShare = tried.variance / tried.n;
 
@@ -33,21 +32,4 @@ export function separateRatio(usual: Summary, tried: Summary, confidence: number
   return { usualMean: usual.mean, triedMean: tried.mean, excludes, g };
 }
 
-/** Critical values are kept for every eighth of a degree of freedom. */
-const PARTS = 8;
-
-const keptCritical = remembered(twoSidedCritical);
-
-/**
- * Whether P(|T| ≥ t) < alpha. The critical value falls with df, so those kept on either side of df decide nearly
- * always; the tail itself is worked out only in between.
- */
-function tailTest(alpha: number): (t: number, df: number) => boolean {
-  const kept: number[] = [];
-  const criticalAt = (part: number) => (kept[part] ??= keptCritical(alpha, part / PARTS));
-  return (t, df) => {
-    if (t > CLEARLY * criticalAt(Math.floor(df * PARTS))) return true;
-    if (t * CLEARLY < criticalAt(Math.ceil(df * PARTS))) return false;
-    return twoSidedTail(t, df) < alpha;
-  };
-}
+const studentT: Studentized = { tail: twoSidedTail, critical: remembered(twoSidedCritical) };

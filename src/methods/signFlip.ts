@@ -1,7 +1,7 @@
 import type { LabelSwap } from "../nouns/findings/twoTreatments";
 import { randomSource } from "../numerics/random";
 import { flipSum } from "./drawSum";
-import { forEachFlipSum } from "./splitSums";
+import { flipsBeyond } from "./sumsBeyond";
 import { DRAWS, MOST_FLIPS, SEED, swapCount } from "./swapCount";
 
 /**
@@ -18,7 +18,7 @@ export function signFlip(differences: readonly number[]): LabelSwap {
   const count = swapCount({ sum, largest });
 
   if (differences.length <= MOST_FLIPS) {
-    forEachFlipSum(differences, count.look);
+    count.add({ hits: flipsBeyond(differences, count.bar), tried: 2 ** differences.length });
     return count.all();
   }
   const source = randomSource(SEED);

@@ -23,6 +23,10 @@ export interface Seen {
 /** A counter of relabelings and of those at least as far from 0 as the one seen. */
 export interface SwapCount {
   readonly look: (sum: number) => void;
+  /** A sum at least this far from 0 is a hit. */
+  readonly bar: number;
+  /** Counts relabelings that were held against the bar elsewhere. */
+  readonly add: (found: { readonly hits: number; readonly tried: number }) => void;
   /** Every relabeling was looked at: p is the share of hits. */
   readonly all: () => LabelSwap;
   /** Some were drawn by lot: the real one counts among them, so that p is never 0. */
@@ -35,6 +39,11 @@ export function swapCount(seen: Seen): SwapCount {
   let tried = 0;
   let hits = 0;
   return {
+    bar,
+    add(found) {
+      tried += found.tried;
+      hits += found.hits;
+    },
     look(sum) {
       tried += 1;
       if (Math.abs(sum) >= bar) hits += 1;

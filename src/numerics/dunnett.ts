@@ -1,58 +1,40 @@
 import * as normal from "./normal";
 import { normalAverage, stepFor } from "./normalAverage";
-import { remembered } from "./remembered";
-import { falsePosition } from "./root";
-import { scaledChiAverage } from "./scaledChi";
-import { twoSidedCritical as studentTCritical, twoSidedTail as studentTTail } from "./studentT";
+import { type Studentized, studentized } from "./studentized";
+import { twoSidedCritical, twoSidedTail } from "./studentT";
 
 /**
- * P(max |Tᵢ| > d) for comparisons of several treatments with one control: Dunnett's two-sided p-value.
+ * The distribution of max |Tᵢ| for comparisons of several treatments with one control: tail(d, df) is Dunnett's
+ * two-sided p-value, critical(alpha, df) the multiplier of standard errors in his ranges.
  *
  * The Tᵢ share one estimate of spread and have correlations λᵢλⱼ. In a one-way layout λᵢ = √(nᵢ/(nᵢ + n₀)), for any
- * counts. A few milliseconds a call; remembered.
+ * counts. The first answer takes a fraction of a millisecond, further ones of the same distribution much less.
  *
- * @param d 0 or more: the size of the comparison's t; 1 at 0
- * @param lambdas one for each comparison, each in (−1, 1)
- * @param df above 0, fractions welcome, Infinity included
- * @returns NaN outside the domain
+ * @param lambdas one for each comparison, each in (−1, 1); outside of that domain all answers are NaN
+ * @returns as studentized.ts says, but NaN for d below 0
  *
  * Source: C. W. Dunnett (1955), Journal of the American Statistical Association 50, 1096–1121; the product form for
  * unequal counts as in Dunnett (1989), Applied Statistics 38, 564–579. Both integrals by the trapezoidal rule.
  */
-export const twoSidedTail: (d: number, lambdas: readonly number[], df: number) => number = remembered(
-  (d, lambdas, df) => {
-    if (!(d >= 0 && isDomain(lambdas, df))) return Number.NaN;
-    if (d === Number.POSITIVE_INFINITY) return 0;
-    if (lambdas.length === 1) return studentTTail(d, df);
-    const kinds = alike(lambdas);
-    return Math.min(
-      1,
-      scaledChiAverage((s) => someExceeds(d * s, kinds), df),
-    );
-  },
-);
+export function dunnett(lambdas: readonly number[]): Studentized {
+  const comparisons = lambdas.length;
+  const isDomain = comparisons > 0 && lambdas.every((lambda) => Math.abs(lambda) < 1);
+  const { tail, critical } = comparisons === 1 ? studentT : joint(lambdas);
+  return {
+    tail: (d, df) => (isDomain && d >= 0 ? tail(d, df) : Number.NaN),
+    critical: (alpha, df) => (isDomain && alpha > 0 && alpha < 1 ? critical(alpha, df) : Number.NaN),
+  };
+}
 
-/**
- * The d that max |Tᵢ| exceeds with probability alpha: the multiplier of standard errors in Dunnett's ranges.
- * Remembered.
- *
- * @param alpha in (0, 1), such as 0.05; lambdas and df as for twoSidedTail
- * @returns NaN outside the domain
- */
-export const twoSidedCritical: (alpha: number, lambdas: readonly number[], df: number) => number = remembered(
-  (alpha, lambdas, df) => {
-    if (!(alpha > 0 && alpha < 1 && isDomain(lambdas, df))) return Number.NaN;
-    // one comparison is too lenient, Bonferroni's share for each too strict
-    const low = studentTCritical(alpha, df);
-    if (lambdas.length === 1) return low;
-    const high = studentTCritical(alpha / lambdas.length, df);
-    const excess = (logD: number) => Math.log(twoSidedTail(Math.exp(logD), lambdas, df) / alpha);
-    return Math.exp(falsePosition(excess, Math.log(low), Math.log(high), 1e-13));
-  },
-);
+const studentT: Studentized = { tail: twoSidedTail, critical: twoSidedCritical };
 
-function isDomain(lambdas: readonly number[], df: number): boolean {
-  return lambdas.length > 0 && lambdas.every((lambda) => Math.abs(lambda) < 1) && df > 0;
+function joint(lambdas: readonly number[]): Studentized {
+  const kinds = alike(lambdas);
+  return studentized({
+    exceeds: (w) => someExceeds(w, kinds),
+    // as if they were independent, which is a little too strict
+    guess: (alpha, df) => twoSidedCritical(-Math.expm1(Math.log1p(-alpha) / lambdas.length), df),
+  });
 }
 
 /** Comparisons of equal correlation are worked out once. */

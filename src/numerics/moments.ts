@@ -26,9 +26,12 @@ export function mean(x: readonly number[]): number {
  * Statistician 37, 242–247, equation 1.7.
  */
 export function variance(x: readonly number[]): number {
+  return varianceAround(x, mean(x));
+}
+
+function varianceAround(x: readonly number[], center: number): number {
   const n = x.length;
   if (n < 2) return Number.NaN;
-  const center = mean(x);
   let squares = 0;
   for (const value of x) squares += (value - center) ** 2;
   return (squares - sumAround(x, center) ** 2 / n) / (n - 1);
@@ -41,7 +44,8 @@ export function deviation(x: readonly number[]): number {
 
 /** Size, mean and variance at once. */
 export function summary(x: readonly number[]): Summary {
-  return { n: x.length, mean: mean(x), variance: variance(x) };
+  const center = mean(x);
+  return { n: x.length, mean: center, variance: varianceAround(x, center) };
 }
 
 function sumAround(x: readonly number[], center: number): number {

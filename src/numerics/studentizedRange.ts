@@ -1,48 +1,34 @@
 import * as normal from "./normal";
 import { normalAverage, stepFor } from "./normalAverage";
-import { remembered } from "./remembered";
-import { falsePosition } from "./root";
-import { scaledChiAverage } from "./scaledChi";
+import { type Studentized, studentized } from "./studentized";
 import { twoSidedCritical, twoSidedTail } from "./studentT";
 
 /**
- * P(Q > q) for the studentized range of k averages: the p-value of a Tukey comparison. A few milliseconds a call.
+ * The distribution of the studentized range of k averages: tail(q, df) is the p-value of a Tukey comparison,
+ * critical(alpha, df) the quantile of its ranges. The first answer takes a fraction of a millisecond, further ones of
+ * the same k, whatever their df, much less.
  *
- * @param q any number; 1 for q ≤ 0
- * @param k whole, 2 or more
- * @param df above 0, fractions welcome, Infinity included
- * @returns NaN outside the domain
+ * @param k whole, 2 or more; otherwise all answers are NaN
  *
  * Source: H. O. Hartley (1942), Biometrika 32, 309–310; Copenhaver & Holland (1988), Journal of Statistical Computation
- * and Simulation 30, 1–15; the average over the estimated spread by scaledChi.ts. Written for the upper tail throughout, so that
- * small p-values keep their relative accuracy.
+ * and Simulation 30, 1–15. Written for the upper tail throughout, so that small p-values keep their relative accuracy.
  */
-export function upperTail(q: number, k: number, df: number): number {
-  if (Number.isNaN(q) || !(Number.isInteger(k) && k >= 2 && df > 0)) return Number.NaN;
-  if (q <= 0) return 1;
-  if (q === Number.POSITIVE_INFINITY) return 0;
-  if (k === 2) return twoSidedTail(q / Math.SQRT2, df);
-  return Math.min(
-    1,
-    scaledChiAverage((s) => rangeExceeds(q * s, k), df),
-  );
+export function studentizedRange(k: number): Studentized {
+  if (!(Number.isInteger(k) && k >= 2)) return { tail: () => Number.NaN, critical: () => Number.NaN };
+  return k === 2 ? twoAverages : studentized({ exceeds: (w) => rangeExceeds(w, k), guess: asIfIndependent(k) });
 }
 
-/**
- * The q that the studentized range of k averages exceeds with probability alpha. Remembered by (alpha, k, df).
- *
- * @param alpha upper-tail probability in (0, 1), such as 0.05; k and df as for upperTail
- * @returns NaN outside the domain
- */
-export const quantile: (alpha: number, k: number, df: number) => number = remembered((alpha, k, df) => {
-  if (!(alpha > 0 && alpha < 1 && Number.isInteger(k) && k >= 2 && df > 0)) return Number.NaN;
-  // one comparison is too lenient, Bonferroni's share for each pair too strict
-  const low = Math.SQRT2 * twoSidedCritical(alpha, df);
-  if (k === 2) return low;
-  const high = Math.SQRT2 * twoSidedCritical(alpha / ((k * (k - 1)) / 2), df);
-  const excess = (logQ: number) => Math.log(upperTail(Math.exp(logQ), k, df) / alpha);
-  return Math.exp(falsePosition(excess, Math.log(low), Math.log(high), 1e-13));
-});
+/** The range of two averages is a t test's difference, √2 times as long. */
+const twoAverages: Studentized = {
+  tail: (q, df) => (q <= 0 && df > 0 ? 1 : twoSidedTail(q / Math.SQRT2, df)),
+  critical: (alpha, df) => (alpha > 0 && alpha < 1 ? Math.SQRT2 * twoSidedCritical(alpha, df) : Number.NaN),
+};
+
+/** A little too strict: the pairs are not independent. */
+function asIfIndependent(k: number): (alpha: number, df: number) => number {
+  const pairs = (k * (k - 1)) / 2;
+  return (alpha, df) => Math.SQRT2 * twoSidedCritical(-Math.expm1(Math.log1p(-alpha) / pairs), df);
+}
 
 /**
  * P(range of k standard normal values > w) = k ∫ φ(z) [Φ(z)^(k−1) − (Φ(z) − Φ(z − w))^(k−1)] dz, z being the largest.

@@ -3,15 +3,15 @@ import { againstUsualTest, type JointTest } from "../methods/againstUsualTest";
 import { allPairsTest } from "../methods/allPairsTest";
 import { changeOf } from "../methods/compareMeans";
 import { contrast, type Duo } from "../methods/contrast";
-import { describe } from "../methods/describe";
+import { type Description, describe } from "../methods/describe";
 import { modelRatio } from "../methods/modelRatio";
 import { oneWayModel } from "../methods/oneWayModel";
-import { ownSpreadPair } from "../methods/ownSpreadPair";
+import { ownSpreadBelow, ownSpreadPair } from "../methods/ownSpreadPair";
 import { percentRange } from "../methods/percentRange";
 import type { TreatmentModel } from "../methods/treatmentModel";
 import { cappedVerdict, rangeVerdict, type VerdictBasis } from "../methods/verdict";
 import type { AgainstUsual } from "../nouns/findings/manyTreatments";
-import { type Absence, isKnown } from "../nouns/known";
+import { type Absence, isKnown, type Known } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import { valuesOf } from "./harvest";
 import type { ManyAsked } from "./manyAsked";
@@ -26,6 +26,8 @@ export interface JointComparison {
   readonly untested: Absence | null;
   /** A treatment against the usual, by its number among all; null where it has no plants. */
   readonly againstUsual: (treatment: number) => AgainstUsual | null;
+  /** Whether the p-value of such a comparison is below a level: quicker than the comparison. Null where it has none. */
+  readonly isBelow: (treatment: number, level: number) => boolean | null;
   /** Any two, by their places in `treatments`, all pairs allowed for. */
   readonly pair: (duo: Duo) => AgainstUsual;
 }
@@ -36,33 +38,42 @@ export function jointComparison(groups: ManyGroups, asked: ManyAsked, usable: re
   const model = (groups.beds === null ? null : bedModel(groups, usable)) ?? oneWayModel(values);
   const untested = whyUntested(model, values);
   const usual = asked.usual === null ? -1 : usable.indexOf(asked.usual);
+  const own = lazy(() => (asked.how === "own unevenness" ? values.map(describe) : null));
   const allPairs = lazy(() => allPairsTest(model));
   const fixed = lazy(() => (asked.how === "all pairs" ? allPairs() : againstUsualTest(model, usual)));
   const compare = (duo: Duo, test: () => JointTest): AgainstUsual => {
     if (untested !== null) return untestedAt(model, duo, untested);
-    const figures = asked.how === "own unevenness" ? ownSpread(values, duo) : pooled(model, duo, test());
+    const apart = own();
+    const figures = apart === null ? pooled(model, duo, test()) : ownSpread(apart, duo);
     return withVerdict(figures, asked, basisOf(groups, usable, duo));
+  };
+  const below = (duo: Duo, level: number): boolean | null => {
+    if (untested !== null) return null;
+    const apart = own();
+    return apart === null ? fixed().isBelow(contrast(model, duo).t, level) : ownBelow(apart, duo, level);
+  };
+  const withUsual = <Answer>(treatment: number, answer: (duo: Duo) => Answer): Answer | null => {
+    const tried = usable.indexOf(treatment);
+    return tried < 0 || usual < 0 ? null : answer({ usual, tried });
   };
   return {
     treatments: usable,
     model,
     untested,
-    againstUsual: (treatment) => {
-      const tried = usable.indexOf(treatment);
-      return tried < 0 || usual < 0 ? null : compare({ usual, tried }, fixed);
-    },
+    againstUsual: (treatment) => withUsual(treatment, (duo) => compare(duo, fixed)),
+    isBelow: (treatment, level) => withUsual(treatment, (duo) => below(duo, level)),
     pair: (duo) => compare(duo, allPairs),
   };
 }
 
 function bedModel({ plants }: ManyGroups, usable: readonly number[]): TreatmentModel | null {
-  const beds = [...new Set(plants.map(({ bed }) => bed))];
-  if (beds.length < 2) return null;
+  const beds = new Map([...new Set(plants.map(({ bed }) => bed))].map((bed, at) => [bed, at]));
+  if (beds.size < 2) return null;
   return additiveModel(
     plants.map(({ value, treatment, bed }) => ({
       value,
       treatment: usable.indexOf(treatment),
-      bed: beds.indexOf(bed),
+      bed: beds.get(bed) ?? 0,
     })),
   );
 }
@@ -87,16 +98,25 @@ function pooled(model: TreatmentModel, duo: Duo, { pValue, critical }: JointTest
   return {
     difference,
     differenceRange: { low: difference - reach, high: difference + reach },
-    change: changeOf(model.means[duo.usual] ?? Number.NaN, model.means[duo.tried] ?? Number.NaN),
+    change: changeIn(model, duo),
     changeRange: { low: range.low, high: range.high },
     pValue: p,
     why: null,
   };
 }
 
-function ownSpread(values: readonly (readonly number[])[], { usual, tried }: Duo): Figures {
-  const [before, after] = [describe(values[usual] ?? []).summary, describe(values[tried] ?? []).summary];
-  const found = ownSpreadPair(before, after, values.length);
+function changeIn({ means }: TreatmentModel, { usual, tried }: Duo): Known {
+  return changeOf(means[usual] ?? Number.NaN, means[tried] ?? Number.NaN);
+}
+
+function ownBelow(groups: readonly Description[], { usual, tried }: Duo, level: number): boolean | null {
+  const [before, after] = [groups[usual]?.summary, groups[tried]?.summary];
+  return before === undefined || after === undefined ? null : ownSpreadBelow([before, after], groups.length, level);
+}
+
+function ownSpread(groups: readonly Description[], { usual, tried }: Duo): Figures {
+  const [before, after] = [(groups[usual] ?? describe([])).summary, (groups[tried] ?? describe([])).summary];
+  const found = ownSpreadPair(before, after, groups.length);
   const difference = after.mean - before.mean;
   const change = changeOf(before.mean, after.mean);
   if (found === null) {

@@ -2,17 +2,17 @@ import type { Caution, Loss } from "../nouns/caution";
 import type { ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isKnown } from "../nouns/known";
 import type { Place } from "../nouns/place";
-import { isProblem, type Problem } from "../nouns/problem";
 import { isBarelyFound, isWide } from "./barelyFound";
 import { fewPlants } from "./fewPlants";
+import type { JointComparison } from "./jointComparison";
 import { littleUsual } from "./littleUsual";
 import type { ManyGroups } from "./manyGroups";
 import { oddPlaces } from "./oddPlaces";
 import { readingCautions } from "./readingCautions";
 
 type Found = Omit<ManyTreatments, "cautions">;
-/** Asks the same question of other plants. */
-type Refit = (groups: ManyGroups) => ManyTreatments | Problem;
+/** Makes the same comparison of other plants; null where it cannot be made. */
+type Refit = (groups: ManyGroups) => Pick<JointComparison, "isBelow"> | null;
 const ENOUGH = 4;
 const STRONG_LOSS = 0.2;
 
@@ -75,17 +75,13 @@ const FAR = 0.15;
 
 /** The plant without which a treatment's verdict up or down is lost by far (C21): the first in sheet order. */
 function onePlant(found: Found, groups: ManyGroups, refit: Refit): Place | null {
-  const directed = found.treatments.filter(({ againstUsual }) => isDirected(againstUsual?.rangeVerdict ?? null));
+  const directed = found.treatments
+    .filter(({ againstUsual }) => isDirected(againstUsual?.rangeVerdict ?? null))
+    .map(({ name }) => groups.names.indexOf(name));
   if (directed.length === 0) return null;
-  const names = directed.map(({ name }) => name);
-  for (const [at, plant] of groups.plants.entries()) {
-    const rest = refit({ ...groups, plants: groups.plants.filter((_, other) => other !== at) });
-    if (isProblem(rest)) continue;
-    const lost = rest.treatments.some(
-      ({ name, againstUsual }) =>
-        names.includes(name) && againstUsual !== null && isKnown(againstUsual.pValue) && againstUsual.pValue >= FAR,
-    );
-    if (lost) return plant.place;
-  }
-  return null;
+  const decides = groups.plants.find((_, at) => {
+    const rest = refit({ ...groups, plants: groups.plants.filter((_plant, other) => other !== at) });
+    return rest !== null && directed.some((treatment) => rest.isBelow(treatment, FAR) === false);
+  });
+  return decides?.place ?? null;
 }

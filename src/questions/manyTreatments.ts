@@ -18,7 +18,7 @@ const CONFIDENCE = 0.95;
 
 /** The finding for several treatments as read. */
 export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatments | Problem {
-  const usable = groups.names.flatMap((_, at) => (groups.plants.some(({ treatment }) => treatment === at) ? at : []));
+  const usable = usableIn(groups);
   const apart = unlinked(groups, usable);
   if (apart !== null) return apart;
   const nothingIn = whereNothing(groups, asked, usable);
@@ -40,7 +40,20 @@ export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatm
     pairs: lazy(() => (joint === null ? [] : pairsFound(groups, joint))),
     sumsOfSquares: lazy(() => (joint === null || asked.how === "own unevenness" ? null : sumsOfSquares(joint.model))),
   };
-  return { ...found, cautions: lazy(() => manyCautions(found, groups, (rest) => manyTreatments(rest, asked))) };
+  return { ...found, cautions: lazy(() => manyCautions(found, groups, (rest) => jointly(rest, asked))) };
+}
+
+/** The comparison alone; null where there is none. */
+function jointly(groups: ManyGroups, asked: ManyAsked): JointComparison | null {
+  const usable = usableIn(groups);
+  const none = unlinked(groups, usable) !== null || whereNothing(groups, asked, usable) !== null;
+  return none ? null : jointComparison(groups, asked, usable);
+}
+
+/** The numbers of the treatments that have plants. */
+function usableIn({ names, plants }: ManyGroups): readonly number[] {
+  const grown = new Set(plants.map(({ treatment }) => treatment));
+  return [...names.keys()].filter((at) => grown.has(at));
 }
 
 /** Treatments that no bed links with the rest cannot be compared within beds. */

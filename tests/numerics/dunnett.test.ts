@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { twoSidedCritical, twoSidedTail } from "../../src/numerics/dunnett";
+import { dunnett } from "../../src/numerics/dunnett";
 import * as normal from "../../src/numerics/normal";
 import * as studentT from "../../src/numerics/studentT";
 import { near } from "../near";
@@ -7,6 +7,9 @@ import reference from "../reference/dunnettTails.json";
 
 const criticals = reference.cases.filter(({ kind }) => kind === "critical");
 const tails = reference.cases.filter(({ kind }) => kind === "tail");
+const twoSidedTail = (d: number, lambdas: readonly number[], df: number) => dunnett(lambdas).tail(d, df);
+const twoSidedCritical = (alpha: number, lambdas: readonly number[], df: number) =>
+  dunnett(lambdas).critical(alpha, df);
 const equal = (comparisons: number) => new Array<number>(comparisons).fill(Math.SQRT1_2);
 
 it(`agrees with ${criticals.length} exact critical values for equal counts`, () => {

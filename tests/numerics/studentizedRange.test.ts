@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { quantile, upperTail } from "../../src/numerics/studentizedRange";
+import { studentizedRange } from "../../src/numerics/studentizedRange";
 import { twoSidedTail } from "../../src/numerics/studentT";
 import { near } from "../near";
 import grid from "../reference/distributions.json";
 import quantiles from "../reference/rangeQuantiles.json";
 import { number } from "./grid";
+
+const upperTail = (q: number, k: number, df: number) => studentizedRange(k).tail(q, df);
+const quantile = (alpha: number, k: number, df: number) => studentizedRange(k).critical(alpha, df);
 
 const rows = grid.cases.studentized_range_upper.map(({ given, r, truth }) => {
   const [q = Number.NaN, k = Number.NaN, df = Number.NaN] = given.map(number);
