@@ -7,7 +7,7 @@ import { twoSidedCritical } from "../numerics/studentT";
 export type Plan = Pick<PlanBasis, "unevenness" | "treatments" | "beds">;
 
 /** Plans are for ranges of 95 %. */
-const ALPHA = 0.05;
+export const ALPHA = 0.05;
 
 /** The t test that a plan ends in. */
 export interface PlannedTest {

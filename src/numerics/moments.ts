@@ -13,7 +13,7 @@ export interface Summary {
  * The first value is subtracted before summing, so that values far from zero but close together keep their digits.
  */
 export function mean(x: readonly number[]): number {
-  const [first] = x;
+  const first = x[0];
   if (first === undefined) return Number.NaN;
   const shifted = first + sumAround(x, first) / x.length;
   return shifted + sumAround(x, shifted) / x.length;
@@ -33,7 +33,7 @@ function varianceAround(x: readonly number[], center: number): number {
   const n = x.length;
   if (n < 2) return Number.NaN;
   let squares = 0;
-  for (const value of x) squares += (value - center) ** 2;
+  for (let i = 0; i < n; i += 1) squares += ((x[i] ?? Number.NaN) - center) ** 2;
   return (squares - sumAround(x, center) ** 2 / n) / (n - 1);
 }
 
@@ -50,6 +50,7 @@ export function summary(x: readonly number[]): Summary {
 
 function sumAround(x: readonly number[], center: number): number {
   let total = 0;
-  for (const value of x) total += value - center;
+  // by index: once a page has summed arrays of several kinds, stepping through them by iterator takes 10 times as long
+  for (let i = 0; i < x.length; i += 1) total += (x[i] ?? Number.NaN) - center;
   return total;
 }

@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { answer } from "../../src/functions/answer";
 import { labelSwap } from "../../src/methods/labelSwap";
+import { plantsNeeded } from "../../src/methods/plantsNeeded";
 import { studentizedRange } from "../../src/numerics/studentizedRange";
 import { rounds, spreadOf, type Work } from "./contest";
 import { heading, line, say, type Target } from "./report";
@@ -33,7 +34,9 @@ function comparedWith(found: RTimes): void {
     least: 100,
   });
   const plan = () => answer("PLANTSNEEDED", [[[0.2]], [[0.25]]], {});
-  against("PLANTSNEEDED / power.t.test()", plan, found.power, { least: 50 });
+  const search = () => plantsNeeded(0.2, 0.8, { unevenness: 0.25, treatments: 2, beds: null });
+  against("plants needed, the method alone / power.t.test()", search, found.power, { least: 50 });
+  against("PLANTSNEEDED, the cell's whole answer / power.t.test()", plan, found.power, { least: 50 });
   against("Tukey's tail, nothing kept / ptukey()", () => studentizedRange(4).tail(3.5, 21), found.ptukey);
   if (found.multcomp !== undefined) dunnettAgainst(found.multcomp);
 }

@@ -1,6 +1,7 @@
 import { againstR } from "./againstR";
 import { certifiedDigits } from "./certified";
-import { againstJstat, longColumns, shuffles } from "./methods";
+import { againstLibraries, longColumns, shuffles } from "./methods";
+import { records } from "./records";
 import { say } from "./report";
 import { startUp } from "./startUp";
 import { severalTreatments, worksheetFunctions } from "./worksheetFunctions";
@@ -8,12 +9,12 @@ import { severalTreatments, worksheetFunctions } from "./worksheetFunctions";
 say(
   `Node ${process.version}. Ratios of processor time, ours / theirs: the median of 15 alternating rounds (the middle half of them).`,
 );
-say("No second statistics library is installed: @stdlib and simple-statistics would be the ones to hold ours against.");
 worksheetFunctions();
+records();
 severalTreatments();
 longColumns();
 shuffles();
-againstJstat();
+againstLibraries();
 startUp();
 certifiedDigits();
 againstR();

@@ -1,4 +1,5 @@
 import jstat from "jstat";
+import * as simple from "simple-statistics";
 import { answer } from "../../src/functions/answer";
 import { compareMeans } from "../../src/methods/compareMeans";
 import { labelSwap } from "../../src/methods/labelSwap";
@@ -8,6 +9,7 @@ import { mean, variance } from "../../src/numerics/moments";
 import * as normal from "../../src/numerics/normal";
 import { twoSidedCritical, twoSidedTail } from "../../src/numerics/studentT";
 import { additions, twoPassSum } from "./bareWork";
+import type { Work } from "./contest";
 import { contest, heading, type Rival } from "./report";
 import { column, nested } from "./trial";
 
@@ -37,49 +39,33 @@ export function shuffles(): void {
   contest("12 against 12", () => labelSwap(column(12, 1), column(12, 2)), [bare]);
 }
 
-/** Tails and quantiles, ours / jstat's; jstat's keep 7 digits or fewer, ours 13. */
-export function againstJstat(): void {
-  heading("Distributions and averages / jstat's own");
-  const jstatOf = (work: () => unknown) => [{ name: "jstat", work }];
-  contest(
-    "t, two-sided tail",
-    () => twoSidedTail(2.3, 13.7),
-    jstatOf(() => 2 * jstat.studentt.cdf(-2.3, 13.7)),
-  );
-  contest(
-    "t, quantile",
-    () => twoSidedCritical(0.05, 13.7),
-    jstatOf(() => jstat.studentt.inv(0.975, 13.7)),
-  );
-  contest(
-    "normal tail",
-    () => normal.upperTail(1.7),
-    jstatOf(() => jstat.normal.cdf(-1.7, 0, 1)),
-  );
-  contest(
-    "normal quantile",
-    () => normal.quantile(0.9),
-    jstatOf(() => jstat.normal.inv(0.9, 0, 1)),
-  );
-  contest(
-    "F, upper tail",
-    () => fisherF.upperTail(3.1, 3, 21),
-    jstatOf(() => 1 - jstat.centralF.cdf(3.1, 3, 21)),
-  );
-  contest(
-    "chi-square, upper tail",
-    () => chiSquare.upperTail(9, 4),
-    jstatOf(() => 1 - jstat.chisquare.cdf(9, 4)),
-  );
+/** Tails, quantiles and averages, ours / each library's that has them; theirs keep 7 digits or fewer, ours 13. */
+export function againstLibraries(): void {
+  heading("Distributions and averages / jstat's own, simple-statistics' own");
   const values = column(1000, 4);
-  contest(
-    "mean of 1000",
-    () => mean(values),
-    jstatOf(() => jstat.mean(values)),
-  );
-  contest(
-    "variance of 1000",
-    () => variance(values),
-    jstatOf(() => jstat.variance(values, true)),
-  );
+  contest("t, two-sided tail", () => twoSidedTail(2.3, 13.7), [jstats(() => 2 * jstat.studentt.cdf(-2.3, 13.7))]);
+  contest("t, quantile", () => twoSidedCritical(0.05, 13.7), [jstats(() => jstat.studentt.inv(0.975, 13.7))]);
+  contest("normal tail", () => normal.upperTail(1.7), [
+    jstats(() => jstat.normal.cdf(-1.7, 0, 1)),
+    simples(() => simple.cumulativeStdNormalProbability(-1.7)),
+  ]);
+  contest("normal quantile", () => normal.quantile(0.9), [
+    jstats(() => jstat.normal.inv(0.9, 0, 1)),
+    simples(() => simple.probit(0.9)),
+  ]);
+  contest("F, upper tail", () => fisherF.upperTail(3.1, 3, 21), [jstats(() => 1 - jstat.centralF.cdf(3.1, 3, 21))]);
+  contest("chi-square, upper tail", () => chiSquare.upperTail(9, 4), [jstats(() => 1 - jstat.chisquare.cdf(9, 4))]);
+  contest("mean of 1000", () => mean(values), [jstats(() => jstat.mean(values)), simples(() => simple.mean(values))]);
+  contest("variance of 1000", () => variance(values), [
+    jstats(() => jstat.variance(values, true)),
+    simples(() => simple.sampleVariance(values)),
+  ]);
+}
+
+function jstats(work: Work): Rival {
+  return { name: "jstat", work };
+}
+
+function simples(work: Work): Rival {
+  return { name: "simple-statistics", work };
 }

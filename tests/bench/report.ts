@@ -19,15 +19,23 @@ export function heading(text: string): void {
   say(`\n${text}`);
 }
 
-/** Runs ours and its rivals in alternating rounds and prints a line for each rival; answers ours' median in ms. */
-export function contest(what: string, ours: Work, rivals: readonly Rival[]): number {
+/** What came of a contest. */
+export interface Outcome {
+  /** Ours, in milliseconds: the median round. */
+  readonly ms: number;
+  /** Ours over the first rival: the median round. */
+  readonly ratio: number;
+}
+
+/** Runs ours and its rivals in alternating rounds and prints a line for each rival. */
+export function contest(what: string, ours: Work, rivals: readonly Rival[]): Outcome {
   const times = rounds([ours, ...rivals.map(({ work }) => work)]);
   const found = ratios(times);
   for (const [at, { name, target }] of rivals.entries()) {
     const ratio = found[at];
     if (ratio !== undefined) line(`${what} / ${name}`, ratio, target);
   }
-  return spreadOf(times.map(([own = 0]) => own)).median;
+  return { ms: spreadOf(times.map(([own = 0]) => own)).median, ratio: found[0]?.median ?? Number.NaN };
 }
 
 /** One line of the table: a ratio ours / theirs, its middle half, its target. */

@@ -1,15 +1,18 @@
 import { answer } from "../../src/functions/answer";
 import { dunnett } from "../../src/numerics/dunnett";
 import { twoSidedPower } from "../../src/numerics/noncentralT";
-import { twoPassSum } from "./bareWork";
+import { parsed, sumsByKey, twoPassSum } from "./bareWork";
 import type { Work } from "./contest";
+import { pickLog } from "./pickLog";
 import { contest, heading, type Rival, say } from "./report";
 import { column, nested, trial } from "./trial";
 
 const [usual, tried] = [nested(column(8, 1)), nested(column(8, 2))];
 const four = trial(4, 8, 3);
+const log = pickLog(16, 10, 5);
 const bare = (name: string, work: Work): Rival => ({ name: `bare ${name}`, work });
 const twoPasses = bare("two-pass sum", () => twoPassSum(usual) + twoPassSum(tried));
+const pickSums = bare("sums by plant", () => sumsByKey(log.plants, log.amounts));
 const fourPasses = bare("two-pass sum", () => twoPassSum(four.amounts));
 const onePower = bare("power of one trial", () => twoSidedPower(2.145, 14, 2.5));
 
@@ -32,10 +35,20 @@ export function worksheetFunctions(): void {
     ["PLANTSNEEDED", [[[0.2]], [[0.25]]], onePower],
     ["SMALLESTCHANGE", [[[8]], [[0.25]]], onePower],
     ["CHANCETOSEE", [[[0.2]], [[8]], [[0.25]]], onePower],
+    ["DRAWLOTS", [[[4]], [[8]], [[1015]]], bare("two-pass sum", () => twoPassSum(four.amounts))],
+    ["TOTALSONLY", [[[812]], [[8]], [[1190]], [[8]]], twoPasses],
+    ["WORTHIT", [usual, tried, [[2.5]], [[0.4]]], twoPasses],
+    ["MANYTRIALS", [usual, tried], twoPasses],
+    ["TALLYPICKS", [log.plants, log.dates, log.amounts], pickSums],
+    ["PICKCURVE", [log.treatments, log.dates, log.amounts], pickSums],
+    ["HALFPICKED", [log.plants, log.dates, log.amounts], pickSums],
+    ["LOOKOVER", [log.amounts], bare("parse of each cell", () => parsed(log.amounts))],
+    ["PLAINNUMBER", [log.amounts], bare("parse of each cell", () => parsed(log.amounts))],
   ];
-  const times = calls.map(([id, given, rival]) => ({ id, ms: contest(id, () => answer(id, given, {}), [rival]) }));
-  const [worst] = times.toSorted((one, other) => other.ms - one.ms);
-  say(`slowest: ${worst?.id}`);
+  const found = calls.map(([id, given, rival]) => ({ id, ...contest(id, () => answer(id, given, {}), [rival]) }));
+  const worst = found.toSorted((one, other) => other.ratio - one.ratio)[0];
+  const slowest = found.toSorted((one, other) => other.ms - one.ms)[0];
+  say(`furthest from its bare work: ${worst?.id}; slowest: ${slowest?.id}, ${slowest?.ms.toFixed(2)} ms a call`);
 }
 
 /** COMPAREMANY within beds against one tail of its own distribution, and the largest trial it takes. */
