@@ -18,8 +18,8 @@ export function holdsZero({ value }: Raw): boolean {
  */
 export function noticeBlanks({ value, address }: Raw): void {
   if (!Array.isArray(value) || blanksToldApart()) return;
-  const cells = cellsOf(value).flat();
-  if ((address !== null || cells.length > 1) && cells.includes(null)) noteBlanksToldApart();
+  const isOneCell = value.length === 1 && !(Array.isArray(value[0]) && value[0].length > 1);
+  if ((address !== null || !isOneCell) && value.some(holdsNull)) noteBlanksToldApart();
 }
 
 /** The argument with null where a zero came and the sheet says that the cell is empty. */
@@ -33,6 +33,11 @@ export function withBlanks({ value, address }: Raw, blankness: Blankness): Raw {
     row.map((cell, across) => (isZero(cell) && blankness(down, across) !== "filled" ? null : cell)),
   );
   return { value: Array.isArray(value) ? restored : restored[0]?.[0], address };
+}
+
+/** Of a row, or of one cell. */
+function holdsNull(row: unknown): boolean {
+  return row === null || (Array.isArray(row) && row.includes(null));
 }
 
 function cellsOf(value: unknown): unknown[][] {

@@ -2,13 +2,13 @@ import type { Cell } from "../nouns/cell";
 import { dayOf } from "../nouns/day";
 import type { Remark } from "../nouns/reading";
 import type { Unusable } from "../nouns/sample";
-import { type CellMeaning, cellMeaning } from "./cellMeaning";
+import { cellMeaning } from "./cellMeaning";
 import { excelDates } from "./excelDates";
 import { headingParts } from "./headingParts";
 import { isNotRecordedWord } from "./isNotRecordedWord";
 import type { Noted } from "./noted";
 import { bothNumbers } from "./plainCell";
-import { type SettledCell, settleUnits } from "./settleUnits";
+import { type SettledCell, type SettledColumn, settleUnits } from "./settleUnits";
 import type { Unit } from "./unit";
 
 /** A column of amounts as read, in one unit. */
@@ -45,26 +45,18 @@ interface Split {
   readonly values: Float64Array;
 }
 
-interface SettledTyped {
-  readonly cells: readonly SettledCell[];
-  readonly unit: Unit | null;
-}
-
 /** Cells that are no numbers; bare numbers have a say in the unit only where one was typed. */
-function settleTyped({ cells, rows, values, heading }: Split & { readonly heading: string | null }): SettledTyped {
+function settleTyped({ cells, rows, values, heading }: Split & { readonly heading: string | null }): SettledColumn {
   const typed = rows.map((row) => cellMeaning(cells[row] ?? null));
   const named = heading === null ? null : headingParts(heading).unit;
-  const bare = typed.some((cell) => cell.means === "amount" && cell.unit !== null) && named === null ? values : [];
-  const numbers = Array.from(bare).filter((value) => !Number.isNaN(value));
-  const settled = settleUnits([...typed, ...numbers.map(bareMeaning)], named);
-  return { cells: settled.cells.slice(0, typed.length), unit: settled.unit };
+  return settleUnits(
+    typed,
+    named,
+    values.filter((value) => !Number.isNaN(value)),
+  );
 }
 
-function bareMeaning(value: number): CellMeaning {
-  return { means: "amount", value, unit: null, read: "number" };
-}
-
-function notedTyped({ cells: settled, unit }: SettledTyped, { cells, rows, values }: Split): readonly Noted[] {
+function notedTyped({ cells: settled, unit }: SettledColumn, { cells, rows, values }: Split): readonly Noted[] {
   return settled.flatMap((meaning, at): Noted[] => {
     const row = rows[at] ?? 0;
     if (meaning.means === "amount") values[row] = meaning.value;

@@ -96,17 +96,18 @@ function settleTyped(raw: RawAmounts, { headingUnit, unit }: AmountRules): Retur
   const bare = headingUnit ?? unit;
   const anyUnit = typed.some((cell) => cell.means === "amount" && cell.unit !== null);
   if (bare !== null || !anyUnit) return settleUnits(typed, bare);
-  const numbers = bareNumbers(raw);
-  const fitting = fittingUnit(typed, middleOf(numbers.map(Math.abs)));
+  const fitting = fittingUnit(typed, middleOf(bareNumbers(raw).map(Math.abs)));
   if (fitting !== null) return settleUnits(typed, fitting);
-  const all = [...typed, ...numbers.map((value) => ({ means: "amount", value, unit: null, read: "number" }) as const)];
-  const settled = settleUnits(all, null);
-  return { unit: settled.unit, cells: settled.cells.slice(0, typed.length) };
+  return settleUnits(
+    typed,
+    null,
+    raw.values.filter((value) => !Number.isNaN(value)),
+  );
 }
 
 function withoutTypedUnit(cell: CellMeaning): SettledCell {
-  if (cell.means !== "amount" || cell.unit === null) return { ...cell, converted: false };
-  return { means: "unusable", why: "unit-unclear", converted: false };
+  if (cell.means !== "amount" || cell.unit === null) return cell;
+  return { means: "unusable", why: "unit-unclear" };
 }
 
 function bareNumbers({ values, typed }: RawAmounts): readonly number[] {

@@ -8,7 +8,7 @@ export interface SettledColumn {
 }
 
 /** A cell's meaning once the column's unit is known; `converted` when a unit was typed in the cell. */
-export type SettledCell = CellMeaning & { readonly converted: boolean };
+export type SettledCell = CellMeaning & { readonly converted?: true };
 
 /** How far a typed-in amount may be from the middle of the others, if both are to be in one unit. */
 const FAR = 10;
@@ -24,11 +24,17 @@ const FAR = 10;
  *    below the middle of the other sort are "unit-unclear" ("3.1 kg" among 2900 and 3200), and name no unit.
  *
  * "None" is 0 in any unit and is no bare number.
+ *
+ * @param beside bare numbers of the column that are not among the cells, as most are and need no reading
  */
-export function settleUnits(meanings: readonly CellMeaning[], headingUnit: Unit | null): SettledColumn {
-  const mixed = new Set(typedUnits(meanings)).size > 1 && meanings.some(isBare);
+export function settleUnits(
+  meanings: readonly CellMeaning[],
+  headingUnit: Unit | null,
+  beside: Float64Array = NONE,
+): SettledColumn {
+  const mixed = new Set(typedUnits(meanings)).size > 1 && (beside.length > 0 || meanings.some(isBare));
   if (headingUnit === null && mixed) return { unit: null, cells: meanings.map((cell) => withoutUnit(cell)) };
-  const unclear = headingUnit === null ? farOff(meanings) : new Set<CellMeaning>();
+  const unclear = headingUnit === null ? farOff(meanings, beside) : new Set<CellMeaning>();
   const unit = headingUnit ?? typedUnits(meanings.filter((cell) => !unclear.has(cell)))[0] ?? null;
   return { unit, cells: meanings.map((cell) => (unclear.has(cell) ? UNCLEAR : settle(cell, unit))) };
 }
@@ -37,28 +43,31 @@ function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
   return meanings.flatMap((cell) => (cell.means === "amount" && cell.unit !== null ? [cell.unit] : []));
 }
 
-const UNCLEAR: SettledCell = { means: "unusable", why: "unit-unclear", converted: false };
+const NONE = new Float64Array();
+const UNCLEAR: SettledCell = { means: "unusable", why: "unit-unclear" };
 
 function isBare(cell: CellMeaning): boolean {
   return cell.means === "amount" && cell.unit === null && cell.read !== "none-word";
 }
 
 function withoutUnit(cell: CellMeaning): SettledCell {
-  return cell.means === "amount" && cell.unit !== null ? UNCLEAR : { ...cell, converted: false };
+  return cell.means === "amount" && cell.unit !== null ? UNCLEAR : cell;
 }
 
 function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
-  if (cell.means !== "amount" || cell.unit === null || unit === null) return { ...cell, converted: false };
+  if (cell.means !== "amount" || cell.unit === null || unit === null) return cell;
   const value = convert(cell.value, cell.unit, unit);
   return value === null ? UNCLEAR : { ...cell, value, unit, converted: true };
 }
 
 /** Cells of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */
-function farOff(meanings: readonly CellMeaning[]): ReadonlySet<CellMeaning> {
+function farOff(meanings: readonly CellMeaning[], beside: Float64Array): ReadonlySet<CellMeaning> {
   const withUnit = meanings.filter((cell) => cell.means === "amount" && cell.unit !== null);
+  if (withUnit.length === 0) return new Set();
   const bare = meanings.filter(isBare);
-  const [rarer, others] = withUnit.length <= bare.length ? [withUnit, bare] : [bare, withUnit];
-  const middle = middleSize(others);
+  const isUnitRarer = withUnit.length <= bare.length + beside.length;
+  const [rarer, others] = isUnitRarer ? [withUnit, bare] : [bare, withUnit];
+  const middle = middleSize([...others.map(sizeOf), ...(isUnitRarer ? beside.map(Math.abs) : NONE)]);
   const isFar = (size: number): boolean => size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
   return new Set(rarer.filter((cell) => isFar(sizeOf(cell))));
 }
@@ -68,8 +77,7 @@ function sizeOf(cell: CellMeaning): number {
 }
 
 /** The middle of the sizes above 0; 0 when there is none. */
-function middleSize(cells: readonly CellMeaning[]): number {
-  const sizes = cells.map(sizeOf).filter((size) => size > 0);
-  sizes.sort((first, second) => first - second);
-  return sizes[Math.floor(sizes.length / 2)] ?? 0;
+function middleSize(sizes: readonly number[]): number {
+  const sorted = Float64Array.from(sizes.filter((size) => size > 0)).sort();
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }
