@@ -4,6 +4,7 @@ import { againstLibraries, longColumns, shuffles } from "./methods";
 import { records } from "./records";
 import { say } from "./report";
 import { startUp } from "./startUp";
+import { workbookFiles } from "./workbookFiles";
 import { severalTreatments, worksheetFunctions } from "./worksheetFunctions";
 
 say(
@@ -11,6 +12,7 @@ say(
 );
 worksheetFunctions();
 records();
+workbookFiles();
 severalTreatments();
 longColumns();
 shuffles();

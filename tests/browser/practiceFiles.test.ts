@@ -158,9 +158,67 @@ it("saves inserted rows where nothing in the file is tied to its place", async (
   expect(xml).toContain('<row r="4"><c r="A4"><f>SUM(A1:A3)</f><v>5.5</v></c></row>');
 });
 
+it("saves inserted columns as well", async () => {
+  const plain = sheetPart(
+    '<row r="1"><c r="A1"><v>2</v></c><c r="B1" s="3"><v>0.5</v></c><c r="C1"><f>SUM(A1:B1)</f><v>2.5</v></c></row>',
+  );
+  await choose("wide.xlsx", excelFile({ sheets: [["S", plain]] }));
+  await expect.poll(() => page.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("wide.xlsx.");
+  await page.evaluate(() => fairbedPractice.insertColumn("S", 2));
+  await put(page, ["S", "B1"], 4);
+  const copy = await downloaded("#file-save");
+  const xml = texts(copy.bytes)["xl/worksheets/sheet1.xml"];
+  expect(xml).toMatch(/<c r="A1"><v>2<\/v><\/c><c r="B1"(?: s="\d+")?><v>4<\/v><\/c><c r="C1" s="3"><v>0\.5<\/v><\/c>/);
+  expect(xml).toContain('<c r="D1"><f>SUM(A1:C1)</f><v>6.5</v></c>');
+});
+
+it("shows scripts and links to other places as texts: nothing runs, nothing is fetched", async () => {
+  const [asked, fetched]: [string[], string[]] = [[], []];
+  const onDialog = (dialog: { type(): string }) => asked.push(dialog.type());
+  const onRequest = (request: { url(): string }) => fetched.push(request.url());
+  page.on("dialog", onDialog).on("request", onRequest);
+  const outside = "https://elsewhere.example/table.xlsx";
+  const rows =
+    '<row r="1"><c r="A1" t="inlineStr"><is><t>&lt;img src=x onerror=alert(1)&gt;</t></is></c>' +
+    `<c r="B1"><f>[1]Sheet1!A1</f><v>7</v></c><c r="C1"><f>HYPERLINK("${outside}","see")</f><v>see</v></c></row>`;
+  const parts = {
+    "xl/externalLinks/externalLink1.xml": '<externalLink><externalBook r:id="rId1"/></externalLink>',
+    "xl/externalLinks/_rels/externalLink1.xml.rels": `<Relationships><Relationship Id="rId1" TargetMode="External" Target="${outside}"/></Relationships>`,
+  };
+  const name = "&lt;img src=x onerror=alert(2)&gt;";
+  const inWorkbook = '<externalReferences><externalReference r:id="rId9"/></externalReferences>';
+  await choose(
+    "odd <img src=x onerror=alert(3)>.xlsx",
+    excelFile({ sheets: [[name, sheetPart(rows)]], inWorkbook, parts }),
+  );
+  await says(/^Opened/);
+  const sheet = "<img src=x onerror=alert(2)>";
+  expect(await value(page, sheet, "A1")).toBe("<img src=x onerror=alert(1)>");
+  expect(await value(page, sheet, "B1")).toBe(7);
+  await select(page, sheet, "A1");
+  await settled(page);
+  page.off("dialog", onDialog).off("request", onRequest);
+  expect(asked).toEqual([]);
+  expect(fetched.filter((url) => !url.startsWith(new URL(page.url()).origin) && !url.startsWith("blob:"))).toEqual([]);
+});
+
+it.each([
+  ["its button", "Enter"],
+  ["the keys that open files", "Control+o"],
+])("opens by the keyboard alone, with %s", async (_, key) => {
+  if (key === "Enter") await page.locator("#file-open").focus();
+  const choosing = page.waitForEvent("filechooser");
+  // the browser hands its chooser over to the test only once it has been told to
+  await settled(page);
+  await page.keyboard.press(key);
+  const name = `by ${key}.csv`;
+  await (await choosing).setFiles({ name, mimeType: "text/csv", buffer: Buffer.from("kg\n4\n") });
+  await expect.poll(() => page.locator("#file-name").textContent(), { timeout: 30_000 }).toBe(`${name}.`);
+});
+
 it("saves by the keyboard alone, and adds sheets to the copy", async () => {
   await choose("Harvest.xlsx", bytes);
-  await says(/^Opened/);
+  await expect.poll(() => page.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("Harvest.xlsx.");
   await page.evaluate(() => fairbedPractice.addSheet("Report"));
   await put(page, ["Report", "B3"], "kept");
   const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
@@ -216,7 +274,12 @@ it("brings unsaved work back after a reload, asks before leaving, and forgets it
   await settled(page);
   await page.locator("#file-forget").click();
   await says(/no longer kept/);
-  expect(await kept(page)).toBe(0);
+  await expect.poll(() => kept(page)).toBe(0);
+  // the work is still unsaved in the cells: opening another file asks first
+  asked.length = 0;
+  await choose("weights.csv", new TextEncoder().encode("bed,kg\n1,2.5\n"));
+  await says(/^Opened/);
+  expect(asked).toEqual(["confirm"]);
 });
 
 /** How many works the browser keeps. */

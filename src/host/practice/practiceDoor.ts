@@ -21,6 +21,8 @@ export interface PracticeDoor {
   nameCells(name: string, reference: string): void;
   /** Inserts a row before a row's number, as the grid's menu does. */
   insertRow(sheet: string, before: number): Promise<void>;
+  /** Inserts a column before a column's number, as the grid's menu does. */
+  insertColumn(sheet: string, before: number): Promise<void>;
   /** Adds an empty sheet, as the button beside the sheets' names does. */
   addSheet(name: string): void;
   /** The sentence with which a function refused last time: `refusal("'The trial'!H2 UPDOWN")`. */
@@ -34,6 +36,11 @@ export interface PracticeDoor {
 /** Opens the door on a running practice sheet. */
 export function practiceDoor(grid: Grid, sheet: Sheet): PracticeDoor {
   const settled = () => grid.api.getFormula().onCalculationResultApplied();
+  const insert = (command: string, how: object) => grid.api.executeCommand(command, how);
+  const placeOf = (name: string) => ({
+    unitId: grid.book.getId(),
+    subUnitId: grid.book.getSheetByName(name)?.getSheetId(),
+  });
   let notices = 0;
   sheet.onChange(() => {
     notices += 1;
@@ -51,14 +58,12 @@ export function practiceDoor(grid: Grid, sheet: Sheet): PracticeDoor {
       grid.book.insertDefinedName(name, reference);
     },
     insertRow: async (name, before) => {
-      const subUnitId = grid.book.getSheetByName(name)?.getSheetId();
       const range = { startRow: before - 1, endRow: before - 1, startColumn: 0, endColumn: 0 };
-      await grid.api.executeCommand("sheet.command.insert-row", {
-        unitId: grid.book.getId(),
-        subUnitId,
-        direction: Direction.UP,
-        range,
-      });
+      await insert("sheet.command.insert-row", { ...placeOf(name), direction: Direction.UP, range });
+    },
+    insertColumn: async (name, before) => {
+      const range = { startRow: 0, endRow: 0, startColumn: before - 1, endColumn: before - 1 };
+      await insert("sheet.command.insert-col", { ...placeOf(name), direction: Direction.LEFT, range });
     },
     addSheet: (name) => {
       grid.book.insertSheet(name);

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { openBook } from "../../../src/files/open/openBook";
+import { mostCells, openBook } from "../../../src/files/open/openBook";
 import { addressOf } from "../../../src/files/xml/address";
 import { answered } from "../answered";
 import { excelFile, sheetPart } from "../excelFile";
@@ -145,4 +145,13 @@ it("shows names made to poison objects as the texts they are", () => {
   expect(book.sheets.map((sheet) => sheetCells(sheet))).toEqual(Array(3).fill({ A1: { value: "__proto__" } }));
   expect(book.names).toEqual([{ name: "__proto__", reference: "constructor!$A$1" }]);
   expect(Object.keys(Object.prototype)).toEqual([]);
+});
+
+it("counts a million rows and refuses them before it reads one", () => {
+  const rows = "<row><c><v>1</v></c></row>".repeat(1_000_000);
+  expect(openBook(excelFile({ sheets: [["S", sheetPart(rows)]] }), knowing)).toEqual({
+    problem: "too-many-cells",
+    cells: 1_000_000,
+    limit: mostCells,
+  });
 });

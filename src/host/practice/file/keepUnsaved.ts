@@ -48,7 +48,9 @@ export function keepUnsaved({ grid, bar }: { grid: Grid; bar: FileBar }, work: (
     if (dirty) event.preventDefault();
   });
   bar.forget.addEventListener("click", () => {
-    begin();
+    window.clearTimeout(waiting);
+    void forgetWork();
+    bar.forget.hidden = true;
     bar.status.textContent = "The unsaved work is no longer kept in this browser. It is still in the cells.";
   });
   return { begin, resume: () => mark(true), isDirty: () => dirty };
