@@ -1,6 +1,7 @@
 import "./pane.css";
 import type { Desk } from "../answers/desk";
 import type { Sheet } from "../host/sheet";
+import { comparisons } from "./beside/comparisons";
 import type { Context } from "./context";
 import { element } from "./dom/element";
 import { tabs } from "./dom/tabs";
@@ -17,7 +18,8 @@ import { watch } from "./watch";
  */
 export function startPane(root: HTMLElement, sheet: Sheet, desk: Desk): void {
   const live = element("p", { class: "unseen", "aria-live": "polite" });
-  const context: Context = { sheet, desk, ...watch(sheet), announce: (text) => live.replaceChildren(text) };
+  const announce = (text: string) => live.replaceChildren(text);
+  const context: Context = { sheet, desk, ...watch(sheet), comparisons: comparisons(sheet), announce };
   const parts = [planPart(context), explainPart(context)];
   root.classList.add("fairbed");
   root.replaceChildren(...tabs(parts, parts.length - 1), live);

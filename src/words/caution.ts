@@ -46,6 +46,8 @@ function sentence(caution: Caution): string {
       return `${percentText(caution.unevenness)} unevenness is a general guess; last year's plants would be better.`;
     case "C35":
       return `${sentenceStart(placeNamed(caution.place))} equals the average of those above. Is it an average row?`;
+    case "C36":
+      return `This workbook holds ${caution.comparisons} comparisons. Even if nothing differed, luck may give a winner.`;
     case "C38":
       return rowsLeftOut(caution.places);
     default:
@@ -65,9 +67,10 @@ const weakBase = {
 
 /** The cautions whose words never change. */
 const fixed: Readonly<
-  Record<"C04" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37" | "C39", string>
+  Record<"C04" | "C11" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37" | "C39", string>
 > = {
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
+  C11: "You planted in beds. Compare within them: that one counts, whatever it shows.",
   C12: "One place, one season.",
   C13: "Totals hide how plants differed; nothing here measures luck.",
   C17: "All plants of a treatment have equal values. Copied?",

@@ -97,6 +97,22 @@ it("puts one of the numbers into a cell, and asks before it replaces a filled on
   await expect.poll(() => value(page, "The trial", "J6")).toBeCloseTo(0.05288, 5);
 });
 
+it("says of plants compared without their beds that within beds is what counts, and puts that comparison in", async () => {
+  await select(page, "The trial", "H3");
+  await finding("H3");
+  await expect.poll(() => pane.textContent()).toContain("You planted in beds. Compare within them: that one counts");
+  await pane.getByRole("button", { name: "Compare within beds" }).click();
+  await select(page, "The trial", "J8");
+  await expect
+    .poll(() => pane.locator(".preview:visible").textContent())
+    .toBe('=FAIRBED.COMPARETWO(B1:B9,C1:C9,,"beds")');
+  await pane.getByRole("button", { name: "Put it there" }).click();
+  await expect.poll(() => value(page, "The trial", "J8")).toBe("Up, enough to matter");
+  await select(page, "The trial", "J8");
+  expect(await finding("J8")).toMatch(/^Straw gave 4350 a plant \(7 plants\)/);
+  expect(await pane.textContent()).not.toContain("You planted in beds.");
+});
+
 it("works by keyboard alone: to the pane, through its parts, and back", async () => {
   await select(page, "The trial", "H4");
   await finding("H4");

@@ -116,7 +116,10 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
       notify();
     },
     async calls() {
-      return [];
+      return [...cells].flatMap(([place, { formula }]) => {
+        const [sheet = "", address = ""] = place.split("!");
+        return findCalls(formula).length === 0 ? [] : [{ sheet, address, formula }];
+      });
     },
     notes: async () => notes,
     async keepNotes(written) {

@@ -13,6 +13,8 @@ export const typicalCautions: readonly Caution[] = [
   { caution: "C01", plants: [4, 4], pairs: true, mostOneSided: 0.125 },
   { caution: "C01", plants: [1, 1], pairs: true, mostOneSided: 1 },
   { caution: "C02" },
+  { caution: "C11" },
+  { caution: "C36", comparisons: 7 },
   { caution: "C03", losses, change: 0.4413621, changeLostAsZero: 0.2611919, strong: false, countedAsZero: false },
   { caution: "C03", losses, change: 0.4413621, changeLostAsZero: 0.4413621, strong: false, countedAsZero: false },
   { caution: "C03", losses, change: 0.2611919, changeLostAsZero: 0.2611919, strong: true, countedAsZero: true },

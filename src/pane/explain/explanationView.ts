@@ -1,6 +1,7 @@
 import type { Answer } from "../../answers/desk";
 import type { CautionLine, Explanation } from "../../nouns/explanation";
 import { explain } from "../../words/explain";
+import { withCautions } from "../../words/withCautions";
 import type { Context } from "../context";
 import { folded, list, paragraphs, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
@@ -18,15 +19,17 @@ import { planningPicture } from "./planningPicture";
 import { cellOf, type Seen, type Within } from "./seen";
 import { treatmentsPart } from "./treatmentsPart";
 import type { View } from "./view";
+import { withinBeds } from "./withinBeds";
 
 /** An answered call in plain words, part by part in the order of METHODS 9. */
 export function explanationView(seen: Seen, answer: Answer, context: Context): View {
-  const told = explain(answer.finding);
+  const told = withCautions(explain(answer.finding), seen.around.cautions);
   const { finding } = answer;
   const follow = (picture: Picture | null) => (picture === null ? [] : [followed(picture, seen, context)]);
   const main = follow(pictureOf(finding) ?? planningPicture(finding, context.desk));
   const beds = follow(finding.finding === "many-treatments" ? bedsPicture(finding) : null);
   const numbers = numbersPart(seen, answer, context);
+  const inBeds = withinBeds(seen, context);
   const root = element(
     "div",
     { class: "explanation" },
@@ -39,8 +42,9 @@ export function explanationView(seen: Seen, answer: Answer, context: Context): V
     told.compared === "" ? null : element("p", { class: "compared" }, unbroken(told.compared)),
     ...(finding.finding === "many-treatments" ? treatmentsPart(finding) : []),
     ...beds.map((drawn) => section("Bed by bed", [drawn.root])),
+    inBeds.root,
     luckPart(told, answer),
-    lookOutPart(told.lookOutFor),
+    lookOutPart(told.lookOutFor.filter(({ code }) => code !== "C11")),
     told.next.length === 0 ? null : section("Next", paragraphs(told.next)),
     numbers.root,
     told.workings.length === 0 ? null : folded("How it was worked out", () => paragraphs(told.workings)),
@@ -48,10 +52,11 @@ export function explanationView(seen: Seen, answer: Answer, context: Context): V
   return {
     root,
     says: told.finding,
-    isHeld: numbers.isHeld,
+    isHeld: () => numbers.isHeld() || inBeds.isHeld(),
     follow: (lit) => {
       for (const drawn of [...main, ...beds]) drawn.light(lit === null ? null : plantKey(lit));
       numbers.refresh();
+      inBeds.refresh();
     },
   };
 }

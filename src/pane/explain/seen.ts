@@ -4,6 +4,7 @@ import type { Selection } from "../../host/sheet";
 import type { Cell } from "../../nouns/cell";
 import { addressOf, firstCell, type Spot } from "../address";
 import { type Asked, ask } from "../ask";
+import { type Around, around } from "../beside/around";
 import type { Context } from "../context";
 
 /** A cell with one of our calls, as the pane explains it. */
@@ -19,10 +20,12 @@ export interface Seen {
   readonly calls: readonly Call[];
   readonly call: Call;
   readonly asked: Asked;
+  /** What the sheet around the cell adds. */
+  readonly around: Around;
 }
 
 /** Which cell to explain, and which of its calls. */
-export type Wanted = Omit<Seen, "calls" | "call" | "asked"> & { readonly pick: number };
+export type Wanted = Omit<Seen, "calls" | "call" | "asked" | "around"> & { readonly pick: number };
 
 /** The wish to explain a selection's first cell, by its outermost call. */
 export function wantedOf({ sheet, address, formula, value, numberFormat }: Selection): Wanted {
@@ -30,12 +33,14 @@ export function wantedOf({ sheet, address, formula, value, numberFormat }: Selec
 }
 
 /** Reads a cell's call and asks it again; null when the cell holds none of ours. */
-export async function see(wanted: Wanted, { sheet, desk }: Context): Promise<Seen | null> {
+export async function see(wanted: Wanted, context: Context): Promise<Seen | null> {
+  const { sheet, desk } = context;
   const { pick, ...cell } = wanted;
   const calls = findCalls(cell.formula);
   const call = calls[pick] ?? calls[0];
   if (call === undefined) return null;
-  return { ...cell, calls, call, asked: await ask(call, { sheet, desk, home: cell.sheet }) };
+  const asked = await ask(call, { sheet, desk, home: cell.sheet });
+  return { ...cell, calls, call, asked, around: await around({ call, home: cell.sheet, asked }, context) };
 }
 
 /** Sees the same call once more, with what its cell shows by now. */

@@ -1,0 +1,74 @@
+import type { Call } from "../../formula/call";
+import { quoted, quotedSheet } from "../../formula/quoted";
+import { withArgument } from "../../formula/withArgument";
+import { addressOf } from "../address";
+import type { BesideColumn, Stood } from "./columnsBeside";
+import { labelOf } from "./repeatsBeside";
+
+/** Two treatments that were planted in beds and compared as if they had not been. */
+export interface InBeds {
+  /** The formula that compares within beds; null where the sheet must be laid out anew for it. */
+  readonly formula: string | null;
+}
+
+/** A comparison of two ranges as it stands in the sheet. */
+export interface TwoStood {
+  readonly call: Call;
+  /** The number of the call's argument *how*. */
+  readonly how: number;
+  readonly usual: Stood;
+  readonly tried: Stood;
+}
+
+const BEDS = /^(?:bed|block|replicate|rep)s?\b/i;
+
+/**
+ * Whether both treatments stand in two beds or more, by a bed column beside them that the call does not use
+ * (METHODS 9.2, C11), and the call that does: row by row where each bed has one plant of each in the same order, else
+ * COMPAREMANY where all plants stand in one column with their treatments beside.
+ */
+export function bedsBeside(two: TwoStood): InBeds | null {
+  const [usualBeds, triedBeds] = [bedsOf(two.usual), bedsOf(two.tried)];
+  if (usualBeds === null || triedBeds === null) return null;
+  const [usual, tried] = [usualBeds.cells.map(labelOf), triedBeds.cells.map(labelOf)];
+  const shared = new Set(usual.filter((bed) => bed !== "" && tried.includes(bed)));
+  if (shared.size < 2) return null;
+  const isRowByRow = usual.length === tried.length && usual.every((bed, at) => bed === tried[at]);
+  const isOneEach = new Set(usual).size === usual.length;
+  if (isRowByRow && isOneEach) return { formula: withArgument(two.call, two.how, quoted("beds")) };
+  return { formula: inOneColumn(two, usualBeds.column) };
+}
+
+function bedsOf({ beside }: Stood): BesideColumn | null {
+  return beside.find(({ above }) => above.some((text) => BEDS.test(text))) ?? null;
+}
+
+/** Both treatments below each other in one column, with a column that names them. */
+function inOneColumn({ usual, tried }: TwoStood, beds: number): string | null {
+  const { corner } = usual;
+  if (corner.sheet !== tried.corner.sheet || corner.column !== tried.corner.column) return null;
+  const names = usual.beside.find((column) => {
+    const same = tried.beside.find((other) => other.column === column.column);
+    return same !== undefined && isNameOf(column) && isNameOf(same) && firstLabel(column) !== firstLabel(same);
+  });
+  if (names === undefined) return null;
+  const rows = [
+    Math.min(corner.row + usual.headed, tried.corner.row + tried.headed),
+    Math.max(usual.bottom, tried.bottom),
+  ];
+  const range = (column: number) => {
+    const [from, to] = rows.map((row) => addressOf({ row, column }));
+    return `${quotedSheet(corner.sheet)}!${from}:${to}`;
+  };
+  const name = quoted(String(names.cells[0] ?? "").trim());
+  return `=FAIRBED.COMPAREMANY(${range(corner.column)},${range(names.column)},,${range(beds)},${name})`;
+}
+
+/** A text that is the same beside every plant. */
+function isNameOf({ cells }: BesideColumn): boolean {
+  return typeof cells[0] === "string" && new Set(cells.map(labelOf)).size === 1 && labelOf(cells[0]) !== "";
+}
+
+function firstLabel({ cells }: BesideColumn): string {
+  return labelOf(cells[0] ?? null);
+}
