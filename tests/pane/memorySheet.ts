@@ -116,7 +116,10 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
       notify();
     },
     async calls() {
-      return [];
+      return [...cells].flatMap(([at, { formula }]) => {
+        const [, sheet = "", address = ""] = /^(.*)!([^!]*)$/.exec(at) ?? [];
+        return /FAIRBED\./.test(formula) ? [{ sheet, address, formula }] : [];
+      });
     },
     notes: async () => notes,
     async keepNotes(written) {
