@@ -58,6 +58,34 @@ it.each(["light", "dark"] as const)("axe finds nothing wrong with the plan, %s",
   await page.locator("#pane").getByRole("tab", { name: "Explain" }).click();
 });
 
+it.each(["light", "dark"] as const)(
+  "axe finds nothing wrong with the part Tell, all folds open, %s",
+  async (scheme) => {
+    const pane = page.locator("#pane");
+    await page.emulateMedia({ colorScheme: scheme });
+    await pane.getByRole("tab", { name: "Tell" }).click();
+    await pane.getByText("For a slide").waitFor();
+    await pane.locator("[role=tabpanel]:not([hidden]) summary").evaluateAll((folds) => {
+      for (const fold of folds) (fold as HTMLElement).click();
+    });
+    expect(await violations()).toEqual([]);
+    await pane.getByRole("button", { name: "Show it big" }).press("Enter");
+    expect(await violations()).toEqual([]);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Show it big");
+    await pane.getByRole("tab", { name: "Explain" }).click();
+  },
+);
+
+it("at 350 px wide the part Tell fits", async () => {
+  await page.setViewportSize({ width: 350, height: 900 });
+  await page.locator("#pane").getByRole("tab", { name: "Tell" }).click();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
+  expect(await page.evaluate(() => document.querySelector("#pane")?.scrollWidth)).toBeLessThanOrEqual(350);
+  await page.locator("#pane").getByRole("tab", { name: "Explain" }).click();
+  await page.setViewportSize({ width: 1366, height: 768 });
+});
+
 it("axe finds nothing wrong with the start of a question, nor with a refusal", async () => {
   await page.emulateMedia({ colorScheme: "light" });
   await select(page, "The trial", "J12");

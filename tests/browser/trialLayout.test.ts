@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Locator, Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
 import { near } from "../near";
@@ -74,6 +75,20 @@ it("the pane explains the record sheet's answer", async () => {
   await page.evaluate(() => fairbedPractice.port.select("Trial plan", "J6"));
   await pane.getByRole("tab", { name: "Explain" }).click();
   await expect.poll(async () => (await pane.textContent()) ?? "").toContain("Straw gave");
+  await pane.getByRole("tab", { name: "Plan" }).click();
+});
+
+it("the season is told: question, draw number and result, in three lengths and an image", async () => {
+  await page.evaluate(() => fairbedPractice.port.select("Trial plan", "J6"));
+  await pane.getByRole("tab", { name: "Tell" }).click();
+  const told = async () => ((await pane.getByRole("tabpanel").textContent()) ?? "").replaceAll("\u00a0", " ");
+  await expect.poll(told).toContain("Does straw give more? We drew lots for which plant got what (draw number 1431).");
+  expect(await told()).toContain("Straw and Bare soil stood side by side in 7 beds.");
+  const download = page.waitForEvent("download");
+  await pane.getByRole("button", { name: "Save the picture" }).click();
+  const saved = readFileSync(await (await download).path());
+  // a PNG's width and height stand in its first chunk
+  expect([saved.readUInt32BE(16), saved.readUInt32BE(20)]).toEqual([1920, 1080]);
   await pane.getByRole("tab", { name: "Plan" }).click();
 });
 

@@ -116,9 +116,9 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
       notify();
     },
     async calls() {
-      return [...cells].flatMap(([place, { formula }]) => {
-        const [sheet = "", address = ""] = place.split("!");
-        return findCalls(formula).length === 0 ? [] : [{ sheet, address, formula }];
+      return [...cells].flatMap(([at, { formula }]) => {
+        const [, sheet = "", address = ""] = /^(.*)!([^!]*)$/.exec(at) ?? [];
+        return /FAIRBED\./.test(formula) ? [{ sheet, address, formula }] : [];
       });
     },
     notes: async () => notes,

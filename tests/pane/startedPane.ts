@@ -14,6 +14,8 @@ export interface StartedPane {
 export const comparison = "=FAIRBED.COMPARETWO(B1:B4,C1:C4)";
 
 export async function startedPane(): Promise<StartedPane> {
+  // what the pane loads with its first comparison is at hand, so that nothing below waits for it
+  await import("../../src/pane/beside/around");
   vi.stubGlobal("matchMedia", () => ({ matches: false, addEventListener: () => {} }));
   const desk = handMadeDesk();
   const sheet = memorySheet(desk as Desk);

@@ -4,7 +4,7 @@ import type { Selection } from "../../host/sheet";
 import type { Cell } from "../../nouns/cell";
 import { addressOf, firstCell, type Spot } from "../address";
 import { type Asked, ask } from "../ask";
-import { type Around, around } from "../beside/around";
+import type { Around } from "../beside/around";
 import type { Context } from "../context";
 
 /** A cell with one of our calls, as the pane explains it. */
@@ -40,6 +40,8 @@ export async function see(wanted: Wanted, context: Context): Promise<Seen | null
   const call = calls[pick] ?? calls[0];
   if (call === undefined) return null;
   const asked = await ask(call, { sheet, desk, home: cell.sheet });
+  // loaded with the first comparison, as nothing else needs it
+  const { around } = await import("../beside/around");
   return { ...cell, calls, call, asked, around: await around({ call, home: cell.sheet, asked }, context) };
 }
 

@@ -5,7 +5,7 @@ import { folded } from "../dom/blocks";
 import { element } from "../dom/element";
 import type { Part } from "../dom/tabs";
 import { placing, type Target } from "../placing";
-import { layoutPart } from "../record/layoutPart";
+import { layoutFold } from "../record/layoutFold";
 import { planEntries } from "./planEntries";
 import { planForm } from "./planForm";
 import { planResult } from "./planResult";
@@ -22,7 +22,7 @@ export function planPart(context: Context): Part {
     done: ({ address }) => context.announce(`The plan stands at ${address} now.`),
   });
   const put = folded("Put this plan into the sheet", () => [place.root]);
-  const layout = layoutPart(context);
+  const layout = layoutFold(context);
   const root = element("div", {}, form.root, result, layout.root, put);
   let answered = false;
   context.watched.listen(() => {

@@ -1,7 +1,7 @@
 import type { DrawnLots } from "../../nouns/findings/drawnLots";
 import { typed } from "../ask";
 import type { Context } from "../context";
-import { button, folded } from "../dom/blocks";
+import { button } from "../dom/blocks";
 import { element } from "../dom/element";
 import type { PlanQuestion } from "../plan/planQuestion";
 import { plantsEach } from "../plan/planQuestion";
@@ -11,7 +11,7 @@ import { type LayoutGiven, layoutForm } from "./layoutForm";
 import { recordSheet } from "./recordSheet";
 import { spotRow } from "./trialLayout";
 
-/** The fold below a plan that draws lots and makes the sheet to plant and record on. */
+/** What draws lots for a plan and makes the sheet to plant and record on. */
 export interface LayoutPart {
   readonly root: HTMLElement;
   /** To be called when the plan has changed. */
@@ -22,7 +22,7 @@ export function layoutPart(context: Context): LayoutPart {
   const form = layoutForm();
   const said = element("p", { class: "hint", role: "status" });
   const make = button("Draw lots and make the sheet", () => void makeSheet(), "main");
-  const root = folded("Draw lots and make the record sheet", () => [form.root, make, said]);
+  const root = element("div", {}, form.root, make, said);
   let question: PlanQuestion | null = null;
   return { root, follow };
 

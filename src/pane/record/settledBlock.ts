@@ -1,5 +1,5 @@
 import { type Block, dateCell, type NewCell, numberCell, textCell } from "../../host/newSheet";
-import type { TrialLayout } from "./trialLayout";
+import { planTitle, type TrialLayout } from "./trialLayout";
 
 /** What was settled before planting, each with the day on which it was written down; what is still open has none. */
 export function settledBlock(layout: TrialLayout): Block {
@@ -16,7 +16,7 @@ export function settledBlock(layout: TrialLayout): Block {
   return {
     address: "A1",
     rows: [
-      row(textCell("Trial plan and record", { bold: true })),
+      row(textCell(planTitle, { bold: true })),
       row(textCell("Plant exactly as listed: choosing or swapping afterwards undoes the draw.")),
       row(bold("Settled before planting"), bold("Written on"), bold("As written")),
       ...settled.map(([label, value]) => row(textCell(label), value === null ? null : day, value)),

@@ -12,11 +12,17 @@ export interface TrialLayout {
   readonly writtenOn: number;
 }
 
+/** The heading of the record sheet, by which it is known. */
+export const planTitle = "Trial plan and record";
+
 /** Where the parts of the record sheet stand, so that formulas and cells agree. Rows and columns count from 1. */
 export const places = {
+  question: "E4",
   measure: "E5",
   worthwhile: "E6",
+  stopDate: "E7",
   usual: "E8",
+  drawNumber: "E9",
   /** The row of the list's headings; the first spot stands below it. */
   heading: 12,
   /** What stands beside the list begins here. */

@@ -1,0 +1,24 @@
+import type { Report, Telling } from "../../nouns/report";
+import { reportOf } from "../../words/report/reportOf";
+import type { Context } from "../context";
+import { plannedOn, withPlan } from "./plannedOn";
+import type { Result } from "./results";
+import type { TellForm } from "./tellForm";
+
+/** The report of the results chosen, at least one, with what the form, the plan and the trial's notes say. */
+export async function reportFor(
+  chosen: readonly Result[],
+  form: TellForm,
+  { sheet }: Pick<Context, "sheet">,
+): Promise<Report> {
+  const planned = await plannedOn(sheet, chosen[0]?.sheet ?? "");
+  const notes = withPlan(await sheet.notes(), planned);
+  const telling: Telling = {
+    ...form.given(planned),
+    findings: chosen.map(({ finding }) => finding),
+    notes,
+    safety: [],
+  };
+  form.hint(planned, reportOf({ ...telling, title: "", question: planned.question }));
+  return reportOf(telling);
+}

@@ -1,0 +1,29 @@
+import type { ReportResult, TellableFinding } from "../../nouns/report";
+import type { TrialNotes } from "../../nouns/trialNotes";
+import { explain } from "../explain";
+import { barsOf } from "./barsOf";
+import { comparedSentences } from "./comparedSentences";
+import { findingSentences } from "./findingSentences";
+import { aboutOf } from "./headings";
+import { howSure } from "./howSure";
+import { unitOf } from "./laidOut";
+import { nextSentences } from "./nextSentences";
+import { splitSentences } from "./splitSentences";
+import { tableOf } from "./tableOf";
+
+/** One result as an audience is told it. */
+export function reportResult(finding: TellableFinding, notes: TrialNotes): ReportResult {
+  const told = explain(finding);
+  const unit = unitOf(finding) || notes.unit;
+  return {
+    about: aboutOf(finding),
+    compared: comparedSentences(finding),
+    table: tableOf(finding, unit),
+    unit,
+    bars: barsOf(finding),
+    finding: findingSentences(finding),
+    say: splitSentences(told.say),
+    ...howSure(finding),
+    next: nextSentences(finding),
+  };
+}
