@@ -91,6 +91,6 @@ function footer(found: ManyTreatments): readonly Line[] {
     line("p, all together", "decimal", () => found.pAllTogether),
     line("Unevenness", "percent", () => found.unevenness),
     line("Method", "text", () => manyMethod(found)),
-    line("Cautions", "text", () => cautionTexts(found).join(" ")),
+    line("Cautions", "text", () => cautionTexts({ cautions: found.quickCautions }).join(" ")),
   ];
 }

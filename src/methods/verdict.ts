@@ -54,6 +54,7 @@ function isTooFew(basis: VerdictBasis): boolean {
   return Math.min(basis.usual, basis.tried) < 2 || Math.max(basis.usual, basis.tried) <= 2;
 }
 
-function isHintOnly(basis: VerdictBasis): boolean {
+/** Whether so few plants allow a hint at most, or nothing. */
+export function isHintOnly(basis: VerdictBasis): boolean {
   return "pairs" in basis ? basis.pairs <= 5 : Math.min(basis.usual, basis.tried) < 4;
 }

@@ -12,7 +12,7 @@ import type { TreatmentModel } from "../methods/treatmentModel";
 import { cappedVerdict, rangeVerdict, type VerdictBasis } from "../methods/verdict";
 import type { AgainstUsual } from "../nouns/findings/manyTreatments";
 import { type Absence, isKnown, type Known } from "../nouns/known";
-import { lazy } from "../nouns/lazy";
+import { type Lazy, lazy } from "../nouns/lazy";
 import { valuesOf } from "./harvest";
 import type { ManyAsked } from "./manyAsked";
 import type { ManyGroups } from "./manyGroups";
@@ -24,6 +24,8 @@ export interface JointComparison {
   readonly model: TreatmentModel;
   /** Why nothing can be tested: no plant varies, or too few plants are left; null when all is well. */
   readonly untested: Absence | null;
+  /** What judges the comparisons made together; null with own unevenness, and where nothing can be tested. */
+  readonly test: Lazy<JointTest | null>;
   /** A treatment against the usual, by its number among all; null where it has no plants. */
   readonly againstUsual: (treatment: number) => AgainstUsual | null;
   /** Whether the p-value of such a comparison is below a level: quicker than the comparison. Null where it has none. */
@@ -60,6 +62,7 @@ export function jointComparison(groups: ManyGroups, asked: ManyAsked, usable: re
     treatments: usable,
     model,
     untested,
+    test: () => (untested === null && own() === null ? fixed() : null),
     againstUsual: (treatment) => withUsual(treatment, (duo) => compare(duo, fixed)),
     isBelow: (treatment, level) => withUsual(treatment, (duo) => below(duo, level)),
     pair: (duo) => compare(duo, allPairs),
@@ -158,7 +161,7 @@ function withVerdict({ why, ...figures }: Figures, { worthwhile }: ManyAsked, ba
 }
 
 /** Separate plants count by themselves; in beds, the beds that hold both; two treatments in beds are pairs. */
-function basisOf({ plants, beds }: ManyGroups, usable: readonly number[], duo: Duo): VerdictBasis {
+export function basisOf({ plants, beds }: ManyGroups, usable: readonly number[], duo: Duo): VerdictBasis {
   const of = (place: number) => plants.filter(({ treatment }) => treatment === usable[place]);
   const [before, after] = [of(duo.usual), of(duo.tried)];
   if (beds === null) return { usual: before.length, tried: after.length };

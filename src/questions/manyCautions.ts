@@ -10,16 +10,28 @@ import type { ManyGroups } from "./manyGroups";
 import { oddPlaces } from "./oddPlaces";
 import { readingCautions } from "./readingCautions";
 
-type Found = Omit<ManyTreatments, "cautions">;
+type Found = Omit<ManyTreatments, "cautions" | "quickCautions">;
 /** Makes the same comparison of other plants; null where it cannot be made. */
 type Refit = (groups: ManyGroups) => Pick<JointComparison, "isBelow"> | null;
+
+/** Checks that take refits and swaps, too long for a keystroke. */
+interface LongChecks {
+  readonly refit: Refit;
+  /** Whether the label swap and the test disagree on a close comparison. */
+  readonly disagree: () => boolean;
+}
+
 const ENOUGH = 4;
 const STRONG_LOSS = 0.2;
 
-/** What to look out for in a comparison of several treatments (METHODS 9.2). */
-export function manyCautions(found: Found, groups: ManyGroups, refit: Refit): readonly Caution[] {
+/**
+ * What to look out for in a comparison of several treatments (METHODS 9.2).
+ *
+ * @param checks null leaves out the cautions that need them (C21, C22)
+ */
+export function manyCautions(found: Found, groups: ManyGroups, checks: LongChecks | null): readonly Caution[] {
   const odd = found.treatments.flatMap(({ plants }) => oddPlaces(plants));
-  const decides = onePlant(found, groups, refit);
+  const decides = checks === null ? null : onePlant(found, groups, checks.refit);
   const alike = !isKnown(found.pAllTogether) && found.pAllTogether.absent === "all-equal";
   return [
     ...fewOnes(found),
@@ -28,6 +40,7 @@ export function manyCautions(found: Found, groups: ManyGroups, refit: Refit): re
     ...(alike ? [{ caution: "C17" } as const] : []),
     ...lostOnes(found),
     ...(odd.length > 0 ? [{ caution: "C06", places: odd } as const] : []),
+    ...(checks?.disagree() ? [{ caution: "C22" } as const] : []),
     ...(found.treatments.some(isLikelyTooBig) ? [{ caution: "C30" } as const] : []),
     ...readingCautions([groups.sample]),
     { caution: "C12" },

@@ -6,6 +6,7 @@ import type { ManyTreatments, TreatmentFound } from "../nouns/findings/manyTreat
 import type { Known } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import type { Problem } from "../nouns/problem";
+import { checksDisagree } from "./checksDisagree";
 import { valuesOf } from "./harvest";
 import { type JointComparison, jointComparison } from "./jointComparison";
 import type { ManyAsked } from "./manyAsked";
@@ -40,7 +41,15 @@ export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatm
     pairs: lazy(() => (joint === null ? [] : pairsFound(groups, joint))),
     sumsOfSquares: lazy(() => (joint === null || asked.how === "own unevenness" ? null : sumsOfSquares(joint.model))),
   };
-  return { ...found, cautions: lazy(() => manyCautions(found, groups, (rest) => jointly(rest, asked))) };
+  const checks = {
+    refit: (rest: ManyGroups) => jointly(rest, asked),
+    disagree: () => joint !== null && checksDisagree(groups, joint, asked),
+  };
+  return {
+    ...found,
+    quickCautions: lazy(() => manyCautions(found, groups, null)),
+    cautions: lazy(() => manyCautions(found, groups, checks)),
+  };
 }
 
 /** The comparison alone; null where there is none. */

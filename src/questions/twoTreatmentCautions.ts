@@ -8,6 +8,7 @@ import { isKnown } from "../nouns/known";
 import type { Lazy } from "../nouns/lazy";
 import type { Place } from "../nouns/place";
 import { isBarelyFound, isWide } from "./barelyFound";
+import { CLOSE } from "./close";
 import { fewPairs, fewPlants } from "./fewPlants";
 import { valuesOf } from "./harvest";
 import { littleUsual } from "./littleUsual";
@@ -114,9 +115,6 @@ function restsOnOnePlant({ confidence }: Found, { decides }: Compared): Place | 
   const plant = decides();
   return plant !== null && plant.pWithout >= 3 * (1 - confidence) ? plant.place : null;
 }
-
-/** A p-value within this factor of its bar, either way, is close to it. */
-const CLOSE = 1.4;
 
 /**
  * Whether the verdict is a close one and the label swap says otherwise: the t test's p is near its bar, and the two stand

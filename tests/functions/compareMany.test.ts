@@ -5,6 +5,7 @@ import { theDesk } from "../../src/answers/theDesk";
 import { toCellRange } from "../../src/ranges/toCellRange";
 import { explain } from "../../src/words/explain";
 import { near } from "../near";
+import swaps from "../reference/manySwap.json";
 import reference from "../reference/manyTreatments.json";
 import { cell, labels, matrix, refused } from "./call";
 
@@ -79,6 +80,17 @@ it("beds ignored: the one-way figures (R; METHODS: Dunnett straw p .0290)", () =
   const [, straw = []] = matrix("COMPAREMANY", grams, mulches, "table", null, "Bare soil");
   near("p", Number(straw[10]), [oneWay.dunnettP].flat()[0] ?? 0, { absolute: 1e-9 });
   expect(straw[7]).toBe("");
+});
+
+it("what takes refits and swaps is told by the cautions, not by the table at every keystroke (METHODS 8.5)", () => {
+  const { value, treatment, bed } =
+    swaps.cases.find(({ name }) => /^above the bar/.test(name)) ?? expect.fail("no case");
+  const names = treatment.map((at) => ["bare", "straw", "bark"][at] ?? "");
+  expect(cell("COMPAREMANY", value, names, "cautions", bed, "bare")).toMatch(
+    /^Two checks for luck do not agree here\./,
+  );
+  expect(cell("COMPAREMANY", value, names, "words", bed, "bare")).toMatch(/ Two checks for luck do not agree here\. /);
+  expect(matrix("COMPAREMANY", value, names, "table", bed, "bare").at(-1)?.[1]).toBe("One place, one season.");
 });
 
 it("without a usual, changes are empty and pairs are told", () => {

@@ -37,6 +37,7 @@ export function mulches(change: Partial<ManyTreatments> = {}): ManyTreatments {
       pair("Woodchip", "Bare soil", 100, 0.9995),
     ],
     sumsOfSquares: () => null,
+    quickCautions: () => [{ caution: "C12" }],
     cautions: () => [{ caution: "C12" }],
     ...change,
   };

@@ -47,7 +47,7 @@ export function pair(higher: string, lower: string, pValue: number): PairFound {
 
 export function manyTreatments(
   facts: Pick<ManyTreatments, "treatments" | "usual"> &
-    Partial<Omit<ManyTreatments, "pairs" | "cautions">> & { readonly pairs?: readonly PairFound[] },
+    Partial<Omit<ManyTreatments, "pairs" | "cautions" | "quickCautions">> & { readonly pairs?: readonly PairFound[] },
 ): ManyTreatments {
   const { pairs = [], ...rest } = facts;
   return {
@@ -67,6 +67,7 @@ export function manyTreatments(
     sumsOfSquares: () => null,
     ...rest,
     pairs: () => pairs,
+    quickCautions: () => [placeAndSeason],
     cautions: () => [placeAndSeason],
   };
 }

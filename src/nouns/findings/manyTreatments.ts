@@ -101,6 +101,8 @@ export interface ManyTreatments {
   readonly pairs: Lazy<readonly PairFound[]>;
   /** Null with own unevenness. */
   readonly sumsOfSquares: Lazy<SumsOfSquares | null>;
-  /** In order of the codes; the one that needs refits (C21) is worked out with them. */
+  /** Those that a table shows at every keystroke: without the two that need refits and swaps (C21, C22). */
+  readonly quickCautions: Lazy<readonly Caution[]>;
+  /** All, in order of the codes. */
   readonly cautions: Lazy<readonly Caution[]>;
 }

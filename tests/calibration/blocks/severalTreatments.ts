@@ -56,6 +56,7 @@ export const severalCautions: Block = {
   shares: [
     { heading: "Far from the rest", events: ["C06"], promise: { most: 0.1 } },
     { heading: "Rests on one plant", events: ["C21"], promise: { most: 0.1 } },
+    { heading: "Two checks do not agree", events: ["C22"], promise: { most: 0.1 } },
     { heading: "Often smaller in truth", events: ["C30"], promise: { most: 0.1 } },
     { heading: "Any other but place and season", events: OTHERS, promise: { most: 0.1 } },
   ],

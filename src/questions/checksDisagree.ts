@@ -1,0 +1,38 @@
+import { contrast, type Duo } from "../methods/contrast";
+import { manySwap } from "../methods/manySwap";
+import { isHintOnly } from "../methods/verdict";
+import { CLOSE } from "./close";
+import { basisOf, type JointComparison } from "./jointComparison";
+import type { ManyAsked } from "./manyAsked";
+import type { ManyGroups } from "./manyGroups";
+
+const ALPHA = 0.05;
+
+/**
+ * Whether one of several comparisons is a close one and the label swap says otherwise (C22): its p is near the bar of
+ * 5 %, and the two stand on opposite sides. Not for those that lean at most, nor with own unevenness, where labels may
+ * not be swapped.
+ */
+export function checksDisagree(groups: ManyGroups, joint: JointComparison, asked: ManyAsked): boolean {
+  const { treatments, model } = joint;
+  const test = joint.test();
+  if (test === null) return false;
+  const duos = duosOf(joint, asked);
+  const close = duos
+    .filter((duo) => !isHintOnly(basisOf(groups, treatments, duo)))
+    .map((duo) => contrast(model, duo).t)
+    .filter((t) => test.isBelow(t, ALPHA * CLOSE) && !test.isBelow(t, ALPHA / CLOSE));
+  if (close.length === 0) return false;
+  const plants = groups.plants.map((plant) => ({ ...plant, treatment: treatments.indexOf(plant.treatment) }));
+  const swapped = manySwap(plants, model, duos);
+  return close.some((t) => swapped(t) < ALPHA !== test.isBelow(t, ALPHA));
+}
+
+/** The comparisons that are judged together. */
+function duosOf({ treatments }: JointComparison, { how, usual }: ManyAsked): readonly Duo[] {
+  const places = [...treatments.keys()];
+  if (how === "all pairs")
+    return places.flatMap((one) => places.slice(one + 1).map((tried) => ({ usual: one, tried })));
+  const base = usual === null ? -1 : treatments.indexOf(usual);
+  return places.filter((place) => place !== base).map((tried) => ({ usual: base, tried }));
+}
