@@ -124,13 +124,41 @@ it("refuses with a sentence, and leaves what is open as it was", async () => {
   expect(await value(page, "dropped", "A2")).toBe(3);
 });
 
-it("can be cancelled while it opens", async () => {
+/** Long enough for a press on Cancel to come in time. */
+function large(): Uint8Array {
   const many = Array.from({ length: 60_000 }, (_, at) => `<row r="${at + 1}"><c r="A${at + 1}"><v>1</v></c></row>`);
-  await choose("large.xlsx", excelFile({ sheets: [["S", sheetPart(many.join(""))]] }));
+  return excelFile({ sheets: [["S", sheetPart(many.join(""))]] });
+}
+
+it("can be cancelled while it opens", async () => {
+  await choose("large.xlsx", large());
   await page.locator("#file-cancel").click();
   await says(/^Cancelled\. Nothing has changed\.$/);
   expect(await page.locator("#file-cancel").isHidden()).toBe(true);
   expect(await value(page, "dropped", "A2")).toBe(3);
+});
+
+it("answers the pane's and the grid's keys while it opens and saves, and saving can be cancelled", async () => {
+  const own = await openPracticePage();
+  const [downloads, served]: [string[], boolean[]] = [[], []];
+  own.on("download", (download) => downloads.push(download.suggestedFilename()));
+  const isBusy = () => own.locator("#file-cancel").isVisible();
+  await choose("large.xlsx", large(), own);
+  await own.getByRole("tab", { name: "Plan", exact: true }).click();
+  served.push(await isBusy());
+  await expect.poll(() => own.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("large.xlsx.");
+  await put(own, ["S", "B1"], 7);
+  await own.locator("#file-save").click();
+  await own.getByRole("tab", { name: "Explain", exact: true }).click();
+  served.push(await isBusy());
+  await own.locator("#file-cancel").click();
+  await says(/^Cancelled\. Nothing has changed\.$/, own);
+  expect(served, "still at work when the tab had changed").toEqual([true, true]);
+  expect(await own.getByRole("tab", { name: "Explain", exact: true }).getAttribute("aria-selected")).toBe("true");
+  expect(await value(own, "S", "B1")).toBe(7);
+  expect(await own.locator("#file-forget").isVisible(), "the change is still unsaved").toBe(true);
+  expect(downloads).toEqual([]);
+  await own.close({ runBeforeUnload: false });
 });
 
 it("refuses before it happens what the file could not follow", async () => {
