@@ -1,7 +1,9 @@
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import webpack from "webpack";
+import { findBrowser } from "./findBrowser.js";
+import { serve } from "./serve.js";
 
 /** Builds tests/bench/bench.ts as the product is built, and runs it in a process of its own. */
 
@@ -31,9 +33,18 @@ compiler.run((trouble, stats) => {
     console.error(trouble ?? stats?.toString("errors-only"));
     process.exit(1);
   }
-  const { status } = spawnSync(process.execPath, ["--expose-gc", join(built, "bench.cjs")], {
+  void run();
+});
+
+/** Serves the built pages as long as the program runs, which learns their address and the browser to use. */
+async function run() {
+  const { address, close } = await serve(0);
+  const child = spawn(process.execPath, ["--expose-gc", join(built, "bench.cjs"), address, findBrowser() ?? ""], {
     stdio: "inherit",
     cwd: home,
   });
-  process.exit(status ?? 1);
-});
+  child.on("exit", (status) => {
+    close();
+    process.exitCode = status ?? 1;
+  });
+}

@@ -1,6 +1,7 @@
 import { againstR } from "./againstR";
 import { certifiedDigits } from "./certified";
 import { againstLibraries, longColumns, shuffles } from "./methods";
+import { practicePage } from "./practicePage";
 import { records } from "./records";
 import { say } from "./report";
 import { startUp } from "./startUp";
@@ -20,3 +21,5 @@ againstLibraries();
 startUp();
 certifiedDigits();
 againstR();
+const [, , address = "", program = ""] = process.argv;
+void practicePage(address, program);
