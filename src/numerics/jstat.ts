@@ -1,8 +1,9 @@
 import jStat from "jstat";
 
 /**
- * First guesses at quantiles, by jstat's inverse special functions. They hold three to eight digits inside the usual range and nothing at its
- * edges (0, 1, infinite or NaN), so every caller polishes them against its own tail: see solveInLogs.ts.
+ * First guesses at quantiles, by jstat's inverse special functions. They hold three to eight digits inside the usual
+ * range and nothing at its edges (0, 1, infinite or NaN), so every caller polishes them against its own tail: see
+ * solveInLogs.ts.
  * This file is the only one that knows jstat.
  */
 
