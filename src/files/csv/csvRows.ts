@@ -12,13 +12,12 @@ export function separatorOf(text: string): string {
   return counts.reduce((best, one) => (one.count > best.count ? one : best)).sign;
 }
 
-/** The rows of a table of text (RFC 4180). A quote that is never closed ends with the file. */
-export function csvRows(text: string, separator: string): Field[][] {
+/** The rows of a table of text (RFC 4180), one by one. A quote that is never closed ends with the file. */
+export function* csvRows(text: string, separator: string): Generator<readonly Field[]> {
   const field = new RegExp(
     `(?:"((?:[^"]|"")*)(?:"|$)([^${separator}\\r\\n]*)|([^${separator}\\r\\n]*))(${separator}|\\r?\\n|\\r|$)`,
     "y",
   );
-  const rows: Field[][] = [];
   let row: Field[] = [];
   while (field.lastIndex < text.length) {
     const found = field.exec(text);
@@ -29,9 +28,8 @@ export function csvRows(text: string, separator: string): Field[][] {
       quoted: quoted !== undefined,
     });
     if (end === separator) continue;
-    rows.push(row);
+    yield row;
     row = [];
   }
-  if (row.length > 0) rows.push([...row, { text: "", quoted: false }]);
-  return rows;
+  if (row.length > 0) yield [...row, { text: "", quoted: false }];
 }

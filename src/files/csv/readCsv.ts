@@ -3,11 +3,13 @@ import type { Book, BookCell, Look } from "../book";
 import type { FileProblem } from "../fileProblem";
 import { mostCells } from "../open/openBook";
 import { limits } from "../zip/openPackage";
-import { csvRows, separatorOf } from "./csvRows";
+import { csvRows, type Field, separatorOf } from "./csvRows";
 
 /** The look of a date written 2026-05-03. */
 const looks: readonly Look[] = [{}, { pattern: "yyyy-mm-dd" }];
 const megabyte = 1_000_000;
+/** A log repeats few texts: so many of them are read once only, and share one cell. */
+const mostRemembered = 10_000;
 const dayLength = 86_400_000;
 /** Day 0 of serials from March 1900 on. */
 const firstDay = Date.UTC(1899, 11, 30);
@@ -28,12 +30,13 @@ export function readCsv(bytes: Uint8Array, name: string): Book | FileProblem {
   if (text === undefined) return { problem: "not-text" };
   const separator = separatorOf(text);
   const rows = new Map<number, Map<number, BookCell>>();
-  let cells = 0;
-  for (const [row, fields] of csvRows(text, separator).entries()) {
-    const filled = fields.map((field) => csvCell(field, separator)).map((cell, at) => [at, cell] as const);
-    const ofRow = new Map(filled.filter(([, { value }]) => value !== null));
-    cells += ofRow.size;
-    if (ofRow.size > 0) rows.set(row, ofRow);
+  const cellOf = cellReader(separator);
+  let [row, cells] = [0, 0];
+  for (const fields of csvRows(text, separator)) {
+    const filled = filledCells(fields, cellOf);
+    cells += filled.size;
+    if (filled.size > 0) rows.set(row, filled);
+    row += 1;
   }
   if (cells > mostCells) return { problem: "too-many-cells", cells, limit: mostCells };
   return { sheets: [{ name, hidden: false, rows, merges: [], widths: new Map() }], looks, names: [] };
@@ -50,7 +53,28 @@ function decoded(bytes: Uint8Array): string | undefined {
   }
 }
 
-function csvCell({ text, quoted }: { text: string; quoted: boolean }, separator: string): BookCell {
+function cellReader(separator: string): (field: Field) => BookCell {
+  const remembered = new Map<string, BookCell>();
+  return (field) => {
+    if (field.quoted) return csvCell(field, separator);
+    const known = remembered.get(field.text);
+    if (known !== undefined) return known;
+    const cell = csvCell(field, separator);
+    if (remembered.size < mostRemembered) remembered.set(field.text, cell);
+    return cell;
+  };
+}
+
+function filledCells(fields: readonly Field[], cellOf: (field: Field) => BookCell): Map<number, BookCell> {
+  const filled = new Map<number, BookCell>();
+  for (const [column, field] of fields.entries()) {
+    const cell = cellOf(field);
+    if (cell.value !== null) filled.set(column, cell);
+  }
+  return filled;
+}
+
+function csvCell({ text, quoted }: Field, separator: string): BookCell {
   if (quoted) return { value: unguarded(text) };
   const day = dayOf(text);
   if (day !== undefined) return { value: day, look: 1 };
