@@ -8,6 +8,7 @@ import { tabs } from "./dom/tabs";
 import { explainPart } from "./explain/explain";
 import { planPart } from "./plan/plan";
 import { tellPart } from "./tell/tellPart";
+import { trialPart } from "./trial/trialPart";
 import { watch } from "./watch";
 
 /**
@@ -21,9 +22,9 @@ export function startPane(root: HTMLElement, sheet: Sheet, desk: Desk): void {
   const live = element("p", { class: "unseen", "aria-live": "polite" });
   const announce = (text: string) => live.replaceChildren(text);
   const context: Context = { sheet, desk, ...watch(sheet), comparisons: comparisons(sheet), announce };
-  const parts = [planPart(context), explainPart(context), tellPart(context)];
+  const parts = [planPart(context), trialPart(context), explainPart(context), tellPart(context)];
   root.classList.add("fairbed");
-  root.replaceChildren(...tabs(parts, 1), live);
+  root.replaceChildren(...tabs(parts, 2), live);
   followTheme(root, sheet);
 }
 
