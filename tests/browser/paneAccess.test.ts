@@ -77,9 +77,22 @@ it.each(["light", "dark"] as const)(
   },
 );
 
-it("at 350 px wide the part Tell fits", async () => {
+it.each(["light", "dark"] as const)("axe finds nothing wrong with the part Trial, %s", async (scheme) => {
+  const pane = page.locator("#pane");
+  await page.emulateMedia({ colorScheme: scheme });
+  await pane.getByRole("tab", { name: "Trial" }).click();
+  await pane.getByText("0 of 11 answered").waitFor();
+  expect(await violations()).toEqual([]);
+  await pane.getByLabel("Change worth acting on, in %").fill("0");
+  await pane.getByText("Not kept yet").waitFor();
+  expect(await violations()).toEqual([]);
+  await pane.getByLabel("Change worth acting on, in %").fill("");
+  await pane.getByRole("tab", { name: "Explain" }).click();
+});
+
+it.each(["Trial", "Tell"])("at 350 px wide the part %s fits", async (part) => {
   await page.setViewportSize({ width: 350, height: 900 });
-  await page.locator("#pane").getByRole("tab", { name: "Tell" }).click();
+  await page.locator("#pane").getByRole("tab", { name: part }).click();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
   expect(await page.evaluate(() => document.querySelector("#pane")?.scrollWidth)).toBeLessThanOrEqual(350);
   await page.locator("#pane").getByRole("tab", { name: "Explain" }).click();

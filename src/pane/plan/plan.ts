@@ -3,7 +3,6 @@ import type { Context } from "../context";
 import { debounced } from "../debounced";
 import { folded } from "../dom/blocks";
 import { element } from "../dom/element";
-import type { Part } from "../dom/tabs";
 import { placing, type Target } from "../placing";
 import { layoutFold } from "../record/layoutFold";
 import { planEntries } from "./planEntries";
@@ -13,8 +12,12 @@ import { planResult } from "./planResult";
 /** Typing is over when nothing was typed for so many milliseconds. */
 const pause = 250;
 
-/** The part of the pane that starts from the room there is, and says what a trial of that size can show. */
-export function planPart(context: Context): Part {
+/**
+ * Fills the part Plan: it starts from the room there is, and says what a trial of that size can show.
+ *
+ * @returns answers what the form holds; to be called whenever the part is opened
+ */
+export function plan(context: Context, root: HTMLElement): () => void {
   const form = planForm(context, debounced(answer, pause));
   const result = element("div", { class: "explanation" });
   const place = placing(context, {
@@ -23,14 +26,14 @@ export function planPart(context: Context): Part {
   });
   const put = folded("Put this plan into the sheet", () => [place.root]);
   const layout = layoutFold(context);
-  const root = element("div", {}, form.root, result, layout.root, put);
+  root.replaceChildren(form.root, result, layout.root, put);
   let answered = false;
   context.watched.listen(() => {
     if (!answered) return;
     form.refresh();
     place.refresh();
   });
-  return { name: "Plan", root, beside: null, open };
+  return open;
 
   function open(): void {
     if (!answered) answer();

@@ -1,3 +1,5 @@
+import { dayOf } from "../../nouns/day";
+
 /** The first of January 1970 in a spreadsheet's day numbers. */
 const start = 25_569;
 const day = 86_400_000;
@@ -6,6 +8,12 @@ const day = 86_400_000;
 export function dayNumber(written: string): number | null {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(written) ? Date.parse(`${written}T00:00:00Z`) : Number.NaN;
   return Number.isNaN(time) ? null : start + time / day;
+}
+
+/** The spreadsheet's day number as a date field has it: "2026-08-30". */
+export function dateText(serial: number): string {
+  const { year, month, day: date } = dayOf(serial);
+  return [String(year).padStart(4, "0"), ...[month, date].map((part) => String(part).padStart(2, "0"))].join("-");
 }
 
 /** Today on the grower's own calendar. */

@@ -1,0 +1,66 @@
+import {
+  type TrialAnswer,
+  type TrialNotes,
+  type TrialQuestion,
+  trialAnswers,
+  trialQuestions,
+} from "../../nouns/trialNotes";
+import { answerText, questionText } from "../../words/trialQuestions";
+import { freshId } from "../dom/blocks";
+import { element } from "../dom/element";
+
+type Answers = TrialNotes["answers"];
+
+/** The questions of the checklist, each with its three answers to choose from. */
+export interface QuestionFields {
+  readonly root: HTMLElement;
+  readonly given: () => Answers;
+  /** Marks these answers, and no others. */
+  readonly show: (answers: Answers) => void;
+}
+
+export function questionFields(): QuestionFields {
+  const fields = trialQuestions.map(questionField);
+  return {
+    root: element("div", { class: "questions" }, ...fields.map(({ root }) => root)),
+    given: () =>
+      Object.fromEntries(
+        fields.flatMap(({ question, chosen }) => {
+          const answer = chosen();
+          return answer === null ? [] : [[question, answer]];
+        }),
+      ),
+    show: (answers) => {
+      for (const { question, choose } of fields) choose(answers[question] ?? null);
+    },
+  };
+}
+
+interface QuestionField {
+  readonly question: TrialQuestion;
+  readonly root: HTMLElement;
+  readonly chosen: () => TrialAnswer | null;
+  readonly choose: (answer: TrialAnswer | null) => void;
+}
+
+function questionField(question: TrialQuestion): QuestionField {
+  const name = freshId();
+  const inputs = trialAnswers.map((answer) => ({
+    answer,
+    input: element("input", { type: "radio", name, value: answer }),
+  }));
+  const root = element(
+    "fieldset",
+    {},
+    element("legend", {}, questionText(question)),
+    ...inputs.map(({ answer, input }) => element("label", { class: "answer" }, input, answerText(answer))),
+  );
+  return {
+    question,
+    root,
+    chosen: () => inputs.find(({ input }) => input.checked)?.answer ?? null,
+    choose: (answer) => {
+      for (const one of inputs) one.input.checked = one.answer === answer;
+    },
+  };
+}

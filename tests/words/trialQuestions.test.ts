@@ -1,0 +1,17 @@
+import { expect, test } from "vitest";
+import { trialAnswers, trialQuestions } from "../../src/nouns/trialNotes";
+import { answerText, questionText } from "../../src/words/trialQuestions";
+import { neverSay, readingGrade, wordsOf } from "./plainEnglish";
+
+test("the questions are asked as approved, in METHODS 9.3's order", async () => {
+  const asked = trialQuestions.map((question, at) => `${at + 1}  ${questionText(question)}`);
+  const offered = trialAnswers.map(answerText).join(" / ");
+  await expect(`${asked.join("\n")}\n${offered}\n`).toMatchFileSnapshot("approved/trial-questions.txt");
+});
+
+test.each(trialQuestions.map(questionText))("%s is one plain question", (text) => {
+  expect(text).toMatch(/^[A-Z].*\?$/);
+  expect(wordsOf(text).length).toBeLessThanOrEqual(25);
+  expect(readingGrade(text)).toBeLessThanOrEqual(8);
+  expect(neverSay.filter((claim) => claim.test(text))).toEqual([]);
+});
