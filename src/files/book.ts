@@ -47,6 +47,16 @@ export interface BookCell {
   readonly spill?: readonly (readonly Cell[])[];
   /** Place in the book's looks; absent where the cell looks like any other. */
   readonly look?: number;
+  /** A chart that covers the cell, as wide and high as the cell's merge is. */
+  readonly chart?: BookChart;
+}
+
+/** A chart of bars that lie, the first on top, all from one zero. */
+export interface BookChart {
+  readonly title: string;
+  readonly bars: readonly { readonly name: string; readonly figure: number; readonly usual: boolean }[];
+  /** How the figures are written at the bars, as a number format: "0.0". */
+  readonly pattern: string;
 }
 
 /** How a cell looks; what is absent is as usual. */

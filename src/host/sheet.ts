@@ -2,6 +2,7 @@ import type { Cell } from "../nouns/cell";
 import type { Corner } from "../nouns/cellRange";
 import type { TrialNotes } from "../nouns/trialNotes";
 import type { NewSheet, NumberFormat } from "./newSheet";
+import type { OwnSheet } from "./ownSheet";
 
 /** What the grower has selected, and what stands in its first cell. */
 export interface Selection {
@@ -35,6 +36,7 @@ export interface SheetTrouble {
     | "protected"
     | "not-empty"
     | "not-kept"
+    | "half-made"
     | "unreadable";
   /** The reference or address concerned, as far as there is one. */
   readonly where: string;
@@ -70,9 +72,17 @@ export interface Sheet {
   write(entries: readonly Entry[], over: boolean): Promise<void>;
   /**
    * Adds a sheet behind the others, shows it, and answers with the name it got. Never touches a sheet that was there:
-   * a name that is taken gets a number. When a step fails, what was added is taken away again.
+   * a name that is taken gets a number. When a step fails, what was added is taken away again; "half-made" says that
+   * it could not be.
    */
   add(sheet: NewSheet): Promise<string>;
+  /** Names of the sheets that `putOwn` made and that are still there, the newest last. */
+  ownSheets(): Promise<readonly string[]>;
+  /**
+   * Adds a sheet as `add` does, and marks it as ours. One of ours that is named in `over` is taken away after that, and
+   * the new one gets its name and its place; when a step fails, it stays as it was. Any other sheet is never touched.
+   */
+  putOwn(sheet: OwnSheet, over: string | null): Promise<string>;
   /** Sets the number format of the selected cell. */
   format(sheet: string, address: string, format: NumberFormat): Promise<void>;
   /** Selects a cell so that the grower sees it. */

@@ -5,9 +5,10 @@ const sentences: Readonly<Record<SheetTrouble["trouble"], (where: string) => str
   "not-cells": () => "No cells are selected. Click a cell.",
   "several-areas": () => "Several areas are selected. Click one cell, or select one block.",
   "no-such-range": (where) => `The sheet has no ${where || "such range"}. Check the reference.`,
-  protected: (where) => `${where || "The sheet"} is protected. Unprotect it, or choose another cell.`,
+  protected: (where) => `${where || "The sheet"} is protected. Unprotect it first.`,
   "not-empty": (where) => `${where || "The cell"} is not empty.`,
   "not-kept": () => "The trial's notes could not be kept with this workbook. Try once more.",
+  "half-made": (where) => `The sheet “${where}” could not be finished. Delete it, then try once more.`,
   unreadable: (where) => `${where || "The sheet"} could not be read just now. Click the cell again.`,
 };
 

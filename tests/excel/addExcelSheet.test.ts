@@ -43,7 +43,7 @@ it("leaves every sheet that was there as it was", async () => {
 it("a workbook that may have no new sheets is told, and stays as it was", async () => {
   const { excel } = await openExcel(sheets);
   excel.book.structureProtected = true;
-  await expect(excelSheet().add(wanted)).rejects.toEqual({ trouble: "protected", where: "Anna's plan 2" });
+  await expect(excelSheet().add(wanted)).rejects.toEqual({ trouble: "protected", where: "The workbook" });
   expect([...excel.book.sheets.keys()]).toEqual(["Anna's plan", "Other"]);
 });
 

@@ -1,6 +1,8 @@
 import type { Desk } from "../../src/answers/desk";
 import { findCalls } from "../../src/formula/findCalls";
+import { freeSheetName } from "../../src/host/freeSheetName";
 import type { Block, NewCell, NumberFormat } from "../../src/host/newSheet";
+import type { OwnSheet } from "../../src/host/ownSheet";
 import type { Entry, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
 import type { Cell } from "../../src/nouns/cell";
 import { blankNotes, type TrialNotes } from "../../src/nouns/trialNotes";
@@ -29,6 +31,8 @@ export interface MemorySheet extends Sheet {
   at(address: string, sheet?: string): Content | undefined;
   /** Names of the sheets that were added, in their order. */
   readonly added: readonly string[];
+  /** Sheets of ours as they were put last, by their names. */
+  readonly own: ReadonlyMap<string, OwnSheet>;
 }
 
 const home = "Mulch";
@@ -37,6 +41,7 @@ const empty: Content = { formula: "", value: null, format: "General" };
 export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> = {}): MemorySheet {
   const cells = new Map<string, Content>();
   const added: string[] = [];
+  const own = new Map<string, OwnSheet>();
   const listeners = new Set<() => void>();
   let selected = { sheet: home, address: "A1" };
   let refusal: SheetTrouble | null = null;
@@ -77,6 +82,7 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
 
   const memory: MemorySheet = {
     added,
+    own,
     async selection(): Promise<Selection> {
       if (refusal !== null) throw refusal;
       const [first = ""] = selected.address.split(":");
@@ -105,6 +111,14 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
       }
       selected = { sheet: name, address: "A1" };
       notify();
+      return name;
+    },
+    ownSheets: async () => [...own.keys()],
+    async putOwn(sheet, over) {
+      if (refusal !== null) throw refusal;
+      const name = over !== null && own.has(over) ? over : freeSheetName(sheet.name, [home, ...added]);
+      if (name !== over) await memory.add({ ...sheet, name });
+      own.set(name, sheet);
       return name;
     },
     async format(sheet, address, format) {

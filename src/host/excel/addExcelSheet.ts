@@ -1,33 +1,52 @@
 import { freeSheetName } from "../freeSheetName";
 import type { Block, NewCell, NewSheet } from "../newSheet";
+import type { SheetTrouble } from "../sheet";
 import { inExcel } from "./inExcel";
 
 /** Excel measures columns in points, three quarters of a pixel. */
 const pointsPerPixel = 0.75;
+/** A sheet full of cells takes longer than a question, on the web above all; in milliseconds. */
+const patience = 20_000;
 
 /**
  * Adds a sheet with its cells: `Sheet.add` of Excel. A sheet that could not be filled is taken away again, so that
  * nothing half-made is left.
+ *
+ * @param furnish asks for what else is to be on the sheet, once its cells are written
  */
-export async function addExcelSheet(wanted: NewSheet): Promise<string> {
+export async function addExcelSheet(wanted: NewSheet, furnish: (sheet: Excel.Worksheet) => void = () => {}) {
   const name = await nameFor(wanted);
-  let added = false;
+  await addNamed(name);
   try {
-    await inExcel(name, async (context) => {
-      const sheets = context.workbook.worksheets;
-      sheets.add(name);
-      await context.sync();
-      added = true;
-      const sheet = sheets.getItem(name);
-      fill(sheet, wanted);
-      sheet.activate();
-      await context.sync();
-    });
+    await inExcel(
+      name,
+      async (context) => {
+        const sheet = context.workbook.worksheets.getItem(name);
+        fill(sheet, wanted);
+        furnish(sheet);
+        sheet.activate();
+        await context.sync();
+      },
+      patience,
+    );
   } catch (reason) {
-    if (added) await takeAway(name);
+    await takeAway(name);
     throw reason;
   }
   return name;
+}
+
+/** Takes a sheet of ours away again; rejects with "half-made" when it stays. */
+export async function takeAway(name: string): Promise<void> {
+  try {
+    await inExcel(name, async (context) => {
+      context.workbook.worksheets.getItem(name).delete();
+      await context.sync();
+    });
+  } catch {
+    const trouble: SheetTrouble = { trouble: "half-made", where: name };
+    throw trouble;
+  }
 }
 
 function nameFor(wanted: NewSheet): Promise<string> {
@@ -40,6 +59,18 @@ function nameFor(wanted: NewSheet): Promise<string> {
       sheets.items.map((sheet) => sheet.name),
     );
   });
+}
+
+/** Where no sheet may be added, it is the workbook that is protected. */
+function addNamed(name: string): Promise<void> {
+  return inExcel(
+    "The workbook",
+    async (context) => {
+      context.workbook.worksheets.add(name);
+      await context.sync();
+    },
+    patience,
+  );
 }
 
 function fill(sheet: Excel.Worksheet, { blocks, widths }: NewSheet): void {
@@ -66,16 +97,4 @@ function fillBlock(sheet: Excel.Worksheet, { address, rows }: Block): void {
 function typed(cell: NewCell | null): string | number {
   if (cell === null) return "";
   return cell.kind === "text" ? `'${cell.content}` : cell.content;
-}
-
-/** The failure that led here is the one to tell; a sheet that cannot be taken away either stays. */
-async function takeAway(name: string): Promise<void> {
-  try {
-    await inExcel(name, async (context) => {
-      context.workbook.worksheets.getItem(name).delete();
-      await context.sync();
-    });
-  } catch {
-    return;
-  }
 }

@@ -1,5 +1,4 @@
 import type { Sheet } from "../sheet";
-import { addExcelSheet } from "./addExcelSheet";
 import { excelCalls } from "./excelCalls";
 import { excelChanges } from "./excelChanges";
 import { excelNotes, keepExcelNotes } from "./excelNotes";
@@ -9,14 +8,19 @@ import { inExcel } from "./inExcel";
 import { readExcel } from "./readExcel";
 import { writeExcel } from "./writeExcel";
 
-/** Excel as the pane's spreadsheet. Each request is one batch, bounded in time. */
+/**
+ * Excel as the pane's spreadsheet. Each request is one batch, bounded in time. What adds sheets is fetched when the
+ * first one is added.
+ */
 export function excelSheet(): Sheet {
   return {
     selection: excelSelection,
     read: readExcel,
     onChange: excelChanges,
     write: writeExcel,
-    add: addExcelSheet,
+    add: async (sheet) => (await import("./addExcelSheet")).addExcelSheet(sheet),
+    ownSheets: async () => (await own()).ownExcelSheets(),
+    putOwn: async (sheet, over) => (await own()).putOwnExcelSheet(sheet, over),
     format: (sheet, address, format) =>
       inExcel(address, async (context) => {
         context.workbook.worksheets.getItem(sheet).getRange(address).numberFormat = [[format]];
@@ -34,4 +38,8 @@ export function excelSheet(): Sheet {
     keepNotes: keepExcelNotes,
     theme: excelTheme,
   };
+}
+
+function own() {
+  return import("./putOwnExcelSheet");
 }

@@ -1,9 +1,16 @@
 import { type Ctor, type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { type BaseFunction, FormulaDataModel, type IFunctionInfo, IFunctionService } from "@univerjs/engine-formula";
-import { CalculationMode, type FWorkbook, ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  CalculationMode,
+  type FWorkbook,
+  ILayoutService,
+  SheetInterceptorService,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
+import { paintCharts } from "./chart/paintCharts";
 import { repairSort } from "./repairSort";
 
 /** The running spreadsheet: its programming door, its workbook, and what the door leaves out. */
@@ -44,6 +51,7 @@ export function openGrid(start: GridStart): Grid {
   const api = FUniver.newAPI(univer);
   api.createWorkbook(start.workbook);
   const injector = univer.__getInjector();
+  paintCharts(injector.get(SheetInterceptorService));
   return {
     api,
     get book() {

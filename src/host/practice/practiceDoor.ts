@@ -25,6 +25,12 @@ export interface PracticeDoor {
   insertColumn(sheet: string, before: number): Promise<void>;
   /** Adds an empty sheet, as the button beside the sheets' names does. */
   addSheet(name: string): void;
+  /** Gives a sheet another name, as a double click on its name does. */
+  renameSheet(name: string, wanted: string): void;
+  /** Deletes a sheet, as the menu of its name does. */
+  deleteSheet(name: string): void;
+  /** Names of the sheets, in their order. */
+  sheets(): readonly string[];
   /** The sentence with which a function refused last time: `refusal("'The trial'!H2 UPDOWN")`. */
   refusal(call: string): string | undefined;
   /** Resolves when the results of everything done so far stand in the cells. */
@@ -68,6 +74,12 @@ export function practiceDoor(grid: Grid, sheet: Sheet): PracticeDoor {
     addSheet: (name) => {
       grid.book.insertSheet(name);
     },
+    renameSheet: (name, wanted) => void grid.book.getSheetByName(name)?.setName(wanted),
+    deleteSheet: (name) => {
+      const found = grid.book.getSheetByName(name);
+      if (found !== null) grid.book.deleteSheet(found);
+    },
+    sheets: () => grid.book.getSheets().map((one) => one.getSheetName()),
     refusal: (call) => refusals.get(call),
     notices: () => notices,
   };

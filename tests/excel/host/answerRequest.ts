@@ -12,7 +12,7 @@ interface Action {
   readonly ActionType: number;
   readonly Name: string;
   readonly ObjectPathId: number;
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] };
+  readonly ArgumentInfo?: Given;
   readonly QueryInfo?: { readonly Select?: readonly string[] };
 }
 
@@ -21,7 +21,17 @@ interface Path {
   readonly ObjectPathType: number;
   readonly Name: string;
   readonly ParentObjectPathId?: number;
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] };
+  readonly ArgumentInfo?: Given;
+}
+
+/** What a method or a setting is given; where an object is, the second list has its number and elsewhere 0. */
+interface Given {
+  readonly Arguments?: readonly unknown[];
+  readonly ReferencedObjectPathIds?: readonly number[];
+}
+
+function given({ Arguments = [], ReferencedObjectPathIds: numbers = [] }: Given = {}, object: Reach["object"]) {
+  return Arguments.map((argument, at) => (numbers[at] ? object(numbers[at]) : argument));
 }
 
 /** What lives longer than a request: the workbook, and the objects that the page asked to keep. */
@@ -47,7 +57,7 @@ export function answerRequest({ Actions, ObjectPaths }: Request, session: Sessio
       if (traced) TraceIds.push(action.Id);
       Results.push({
         ActionId: action.Id,
-        Value: traced ? null : resultOf(action, object(action.ObjectPathId), session),
+        Value: traced ? null : resultOf(action, object(action.ObjectPathId), { ...session, object }),
       });
     } catch (reason) {
       const { refusal: Code } = reason as HostRefusal;
@@ -65,18 +75,18 @@ interface Reach extends Session {
 function reached(path: Path | undefined, { object, workbook, kept }: Reach): HostObject {
   if (path === undefined) throw new Error("a request names an object that it does not describe");
   const { ObjectPathType, Name, ParentObjectPathId = 0, ArgumentInfo } = path;
-  const given = ArgumentInfo?.Arguments ?? [];
+  const passed = given(ArgumentInfo, object);
   switch (ObjectPathType) {
     case 1:
       return workbook;
     case 2:
       return {};
     case 3:
-      return needed(object(ParentObjectPathId).methods?.[Name], Name)(...given) as HostObject;
+      return needed(object(ParentObjectPathId).methods?.[Name], Name)(...passed) as HostObject;
     case 4:
       return Name === "CustomFunctions" ? {} : needed(object(ParentObjectPathId).objects?.[Name], Name)();
     case 5:
-      return needed(object(ParentObjectPathId).item, "item")(given[0]);
+      return needed(object(ParentObjectPathId).item, "item")(passed[0]);
     default:
       return needed(kept.get(Name), Name);
   }
@@ -84,21 +94,21 @@ function reached(path: Path | undefined, { object, workbook, kept }: Reach): Hos
 
 function resultOf(
   { ActionType, Name, ArgumentInfo, QueryInfo }: Action,
-  object: HostObject,
-  { kept }: Session,
+  target: HostObject,
+  { kept, object }: Reach,
 ): unknown {
-  const given = ArgumentInfo?.Arguments ?? [];
-  if (object.missing) return null;
-  if (Name === "_KeepReference") kept.set(`kept ${kept.size}`, object);
+  const passed = given(ArgumentInfo, object);
+  if (target.missing) return null;
+  if (Name === "_KeepReference") kept.set(`kept ${kept.size}`, target);
   switch (ActionType) {
     case 1:
-      return { _ReferenceId: [...kept].find(([, one]) => one === object)?.[0] };
+      return { _ReferenceId: [...kept].find(([, one]) => one === target)?.[0] };
     case 2:
-      return loaded(object, QueryInfo?.Select ?? []);
+      return loaded(target, QueryInfo?.Select ?? []);
     case 3:
-      return object.methods?.[Name]?.(...given) ?? null;
+      return target.methods?.[Name]?.(...passed) ?? null;
     case 4:
-      return needed(object.settable?.[Name], Name)(given[0]) ?? null;
+      return needed(target.settable?.[Name], Name)(passed[0]) ?? null;
     default:
       throw new Error(`the fake host knows no action ${ActionType}`);
   }

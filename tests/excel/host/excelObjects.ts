@@ -1,11 +1,14 @@
 import { type Area, addressOf, lastColumn, lastRow, wholeSheet } from "./area";
+import { chartsObject, tablesObject } from "./furniture";
 import { type HostObject, refusal } from "./hostObject";
+import { namesObject } from "./namesObject";
+import { addedSheet, deleteSheet, moveSheet, renameSheet } from "./sheetList";
 import { change, contentOf, eachCell, fill, locate, usedArea, type Workbook } from "./workbook";
 
 /** The workbook as Excel's object model shows it: as much of it as Fairbed asks for. */
 export function workbookObject(book: Workbook): HostObject {
   return {
-    objects: { Worksheets: () => worksheets(book) },
+    objects: { Worksheets: () => worksheets(book), Names: () => namesObject(book, rangeObject) },
     methods: {
       GetSelectedRange: () => rangeObject(book, onlyArea(book)),
       GetSelectedRanges: () => ({ properties: { AreaCount: () => selectedAreas(book).length } }),
@@ -32,22 +35,22 @@ function worksheets(book: Workbook): HostObject {
   return {
     item,
     items: () => [...book.sheets.keys()].map(item),
-    methods: { GetItem: item, Add: (name) => worksheet(book, addedSheet(book, String(name))) },
+    methods: {
+      GetItem: item,
+      GetItemOrNullObject: (name) => (book.sheets.has(String(name)) ? item(name) : { missing: true }),
+      Add: (name) => worksheet(book, addedSheet(book, String(name))),
+    },
   };
-}
-
-/** Excel refuses a name that a sheet has already, in any letter case. */
-function addedSheet(book: Workbook, name: string): string {
-  const taken = [...book.sheets.keys()].some((other) => other.toLowerCase() === name.toLowerCase());
-  if (book.structureProtected) throw refusal("AccessDenied");
-  if (taken || name.length > 31) throw refusal("InvalidArgument");
-  book.sheets.set(name, new Map());
-  return name;
 }
 
 function worksheet(book: Workbook, name: string): HostObject {
   return {
-    properties: { Id: () => name, Name: () => name },
+    properties: { Id: () => name, Name: () => name, Position: () => [...book.sheets.keys()].indexOf(name) },
+    objects: { Tables: () => tablesObject(book, name), Charts: () => chartsObject(book, name) },
+    settable: {
+      Name: (wanted) => renameSheet(book, name, String(wanted)),
+      Position: (place) => moveSheet(book, name, Number(place)),
+    },
     methods: {
       GetRange: (reference) => {
         const area = locate(book, String(reference), name);
@@ -64,9 +67,7 @@ function worksheet(book: Workbook, name: string): HostObject {
         }),
       GetUsedRangeOrNullObject: () => usedRange(book, wholeSheet(name)),
       Activate: () => null,
-      Delete: () => {
-        book.sheets.delete(name);
-      },
+      Delete: () => deleteSheet(book, name),
     },
   };
 }

@@ -11,6 +11,15 @@ export interface Content {
   readonly bold: boolean;
 }
 
+/** A chart as it was asked for: what was set, by its path ("title/text"). */
+export interface Chart {
+  readonly sheet: string;
+  readonly type: string;
+  /** Address of its figures, with the sheet. */
+  readonly source: string;
+  readonly set: Map<string, unknown>;
+}
+
 /** A workbook in memory: what the fake host's Excel has open. Tests change it as a grower would. */
 export interface Workbook {
   readonly sheets: Map<string, Map<string, Content>>;
@@ -19,6 +28,11 @@ export interface Workbook {
   readonly protectedSheets: Set<string>;
   /** True: no sheet may be added or removed. */
   structureProtected: boolean;
+  /** What Excel refuses just now, of what is asked for while a sheet is made or put in another's place. */
+  readonly refused: Set<"chart" | "delete" | "rename">;
+  /** Addresses of the tables, with their sheets. */
+  readonly tables: string[];
+  readonly charts: Chart[];
   /** Widths of whole columns in points, by address. */
   readonly widths: Map<string, number>;
   /** The cells that a formula's table reaches, by the formula's own cell: "Trial!C5". */
@@ -45,6 +59,9 @@ export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell
     names: new Map(),
     protectedSheets: new Set(),
     structureProtected: false,
+    refused: new Set(),
+    tables: [],
+    charts: [],
     widths: new Map(),
     spills: new Map(),
     unreadable: new Set(),

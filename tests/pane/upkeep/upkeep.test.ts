@@ -37,7 +37,7 @@ it("formulas on a protected sheet are told with what to do", async () => {
   expect(note.textContent).toContain("2 cells show #NAME?");
   buttonNamed(note, "Enter them again").click();
   await settled();
-  expect(note.textContent).toContain("C1 is protected. Unprotect it, or choose another cell.");
+  expect(note.textContent).toContain("C1 is protected. Unprotect it first.");
 });
 
 it("a cell without a formula is left alone, a protected one told, and only a kept one can come back", async () => {

@@ -10,18 +10,29 @@ const margin = 20;
 const fewestRows = 200;
 const fewestColumns = 26;
 
-/** Adds a sheet with its cells in one step: `Sheet.add` of the practice sheet. Throws before it adds anything. */
-export function addSheet(grid: Grid, wanted: NewSheet): string {
+/** A new sheet in the grid's own form. */
+type SheetData = Partial<IWorksheetData>;
+
+/**
+ * Adds a sheet with its cells in one step: `Sheet.add` of the practice sheet. Throws before it adds anything.
+ *
+ * @param furnished the sheet with what else is to be on it
+ */
+export function addSheet(
+  grid: Grid,
+  wanted: NewSheet,
+  { index, furnished }: { readonly index?: number; readonly furnished?: (sheet: SheetData) => SheetData } = {},
+): string {
   if (grid.book.isCellEditing()) throw trouble("editing", wanted.name);
   const taken = grid.book.getSheets().map((sheet) => sheet.getSheetName());
   const name = freeSheetName(wanted.name, taken);
-  const sheet = grid.book.insertSheet(name, { index: taken.length, sheet: newSheetData(wanted) });
-  grid.book.setActiveSheet(sheet);
+  const plain = newSheetData(wanted);
+  const data = furnished === undefined ? plain : furnished(plain);
+  grid.book.setActiveSheet(grid.book.insertSheet(name, { index: index ?? taken.length, sheet: data }));
   return name;
 }
 
-/** A new sheet in the grid's own form. */
-function newSheetData({ blocks, widths }: NewSheet): Partial<IWorksheetData> {
+function newSheetData({ blocks, widths }: NewSheet): SheetData {
   const cells = new Map<number, Map<number, ICellData>>();
   for (const { address, rows } of blocks) {
     const { startRow, startColumn } = deserializeRangeWithSheet(address).range;

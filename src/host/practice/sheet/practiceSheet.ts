@@ -6,6 +6,7 @@ import { noticeChanges } from "./noticeChanges";
 import { ourCalls } from "./ourCalls";
 import { keepPracticeNotes, practiceNotes } from "./practiceNotes";
 import { presentSelection } from "./presentSelection";
+import { ownSheets, putOwnSheet } from "./putOwnSheet";
 import { rangeOfReference } from "./rangeOfReference";
 import { readReference } from "./readReference";
 import { writeEntries } from "./writeEntries";
@@ -22,6 +23,8 @@ export function practiceSheet(grid: Grid, isDark: () => boolean): Sheet {
     onChange: (notice) => noticeChanges(grid, notice),
     write: async (entries, over) => writeEntries(grid, entries, over),
     add: async (sheet) => addSheet(grid, sheet),
+    ownSheets: async () => ownSheets(grid),
+    putOwn: async (sheet, over) => putOwnSheet(grid, sheet, over),
     format: async (sheet, address, format) => {
       const { sheet: onSheet, top, left } = rangeOfReference(grid, address, sheet);
       onSheet.getRange(top, left).setNumberFormat(format);
