@@ -6,8 +6,8 @@ import type { Context } from "./context";
 import { element } from "./dom/element";
 import { tabs } from "./dom/tabs";
 import { explainPart } from "./explain/explain";
+import { laterPart } from "./laterPart";
 import { planPart } from "./plan/plan";
-import { tellPart } from "./tell/tellPart";
 import { watch } from "./watch";
 
 /**
@@ -21,9 +21,11 @@ export function startPane(root: HTMLElement, sheet: Sheet, desk: Desk): void {
   const live = element("p", { class: "unseen", "aria-live": "polite" });
   const announce = (text: string) => live.replaceChildren(text);
   const context: Context = { sheet, desk, ...watch(sheet), comparisons: comparisons(sheet), announce };
-  const parts = [planPart(context), explainPart(context), tellPart(context)];
+  const check = laterPart("Check", (part) => import("./check/check").then((loaded) => loaded.check(context, part)));
+  const tell = laterPart("Tell", (part) => import("./tell/tell").then((loaded) => loaded.tell(context, part)));
+  const parts = [planPart(context), check, explainPart(context), tell];
   root.classList.add("fairbed");
-  root.replaceChildren(...tabs(parts, 1), live);
+  root.replaceChildren(...tabs(parts, 2), live);
   followTheme(root, sheet);
 }
 
