@@ -20,6 +20,18 @@ export type TotalRow = "label" | "no-label" | "total" | "average" | "equals-aver
 /** Why a number stands out: too far from the others, beyond what the grower set, below zero, over a thousand million. */
 export type OddBecause = "far" | "beyond-limits" | "below-zero" | "huge";
 
+/** A name that is nearly like one used more often, or that one in another spelling. */
+export interface NamesAlike {
+  readonly kind: "names-alike";
+  /** The name used more often. */
+  readonly like: string;
+  /** How many cells hold this spelling, and how many the other. */
+  readonly uses: number;
+  readonly likeUses: number;
+  /** True where letter case and spaces alone tell them apart, so that both are read as one name. */
+  readonly same: boolean;
+}
+
 /** What was made of one cell that does not simply say its number, date or name (METHODS 3 and 4.1). */
 export type Remark =
   | ({ readonly kind: "unreadable" } & Unreadable)
@@ -29,8 +41,7 @@ export type Remark =
   | { readonly kind: "odd-size"; readonly because: OddBecause }
   | { readonly kind: "error" }
   | { readonly kind: "not-recorded"; readonly why: "empty" | "empty-row" | "word" }
-  /** `like` is the name used more often, with how many cells hold it. */
-  | { readonly kind: "names-alike"; readonly like: string; readonly uses: number; readonly likeUses: number }
+  | NamesAlike
   | { readonly kind: "name-once" }
   | { readonly kind: "lost" }
   | { readonly kind: "none-as-zero" }

@@ -22,10 +22,12 @@ export function startPane(root: HTMLElement, sheet: Sheet, desk: Desk): void {
   const context: Context = { sheet, desk, ...watch(sheet), comparisons: comparisons(sheet), announce };
   const plan = laterPart("Plan", (part) => import("./plan/plan").then((loaded) => loaded.plan(context, part)));
   const trial = laterPart("Trial", (part) => import("./trial/trial").then((loaded) => loaded.trial(context, part)));
+  const check = laterPart("Check", (part) => import("./check/check").then((loaded) => loaded.check(context, part)));
   const tell = laterPart("Tell", (part) => import("./tell/tell").then((loaded) => loaded.tell(context, part)));
-  const parts = [plan, trial, explainPart(context), tell];
+  const explain = explainPart(context);
+  const parts = [plan, trial, check, explain, tell];
   root.classList.add("fairbed");
-  root.replaceChildren(...tabs(parts, 2), live);
+  root.replaceChildren(...tabs(parts, parts.indexOf(explain)), live);
   followTheme(root, sheet);
 }
 

@@ -62,6 +62,7 @@ function over(range: CellRange, looked: LookedBlock, rules: OddRules): LookedOve
     cells: block.rows * columns.length,
     numbers: values.reduce((sum, column) => sum + column.filter((value) => !Number.isNaN(value)).length, 0),
     needLook: new Set(marked.filter(({ remark }) => needsLook(remark.kind)).map(({ row, at }) => `${row}:${at}`)).size,
+    columns: columns.map(({ column, kind }) => ({ column: column.at + 1, kind, heading: column.heading })),
     readings,
     cautions: lazy(() => readingsCautions(range, readings)),
   };

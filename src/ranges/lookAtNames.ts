@@ -103,7 +103,8 @@ function noteOtherSpellings([usual, ...others]: readonly Spelling[], remarks: Re
 }
 
 function alike(spelling: Spelling, like: Spelling): Remark {
-  return { kind: "names-alike", like: like.text.trim(), uses: spelling.uses, likeUses: like.uses };
+  const { uses, key } = spelling;
+  return { kind: "names-alike", like: like.text.trim(), uses, likeUses: like.uses, same: key === like.key };
 }
 
 /** Each name that is nearly like one used more, with that one's usual spelling. */

@@ -120,7 +120,7 @@ it("works by keyboard alone: to the pane, through its parts, and back", async ()
   await page.keyboard.press("Tab");
   const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
   await expect.poll(focused).toBe("Explain");
-  await page.keyboard.press("ArrowLeft");
+  await page.keyboard.press("Home");
   await expect.poll(() => pane.getByRole("tab", { name: "Plan" }).getAttribute("aria-selected")).toBe("true");
   await page.keyboard.press("ArrowRight");
   await expect.poll(() => pane.getByRole("tab", { name: "Explain" }).getAttribute("aria-selected")).toBe("true");

@@ -6,7 +6,7 @@ import type { OwnSheet } from "../../src/host/ownSheet";
 import type { Entry, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
 import type { Cell } from "../../src/nouns/cell";
 import { blankNotes, type TrialNotes } from "../../src/nouns/trialNotes";
-import { addressOf, firstSpot } from "../../src/pane/address";
+import { addressOf, firstSpot, type Spot } from "../../src/pane/address";
 import { ask } from "../../src/pane/ask";
 
 /** What stands in one cell. */
@@ -56,10 +56,22 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
     for (const listener of listeners) listener();
   };
 
+  const lastUsed = (sheet: string): Spot => {
+    const filled = [...cells].filter(([at, { value }]) => at.startsWith(`${sheet}!`) && value !== null);
+    const spots = filled.map(([at]) => firstSpot(at.slice(sheet.length + 1)));
+    return {
+      row: Math.max(1, ...spots.map(({ row }) => row)),
+      column: Math.max(1, ...spots.map(({ column }) => column)),
+    };
+  };
+
   const read = async (reference: string, from: string): Promise<Reading> => {
     const [, prefix, rest = reference] = /^(.*)!([^!]*)$/.exec(names[reference] ?? reference) ?? [];
     const range = names[rest] ?? rest;
     const sheet = (prefix ?? from).replace(/^'(.*)'$/, "$1").replaceAll("''", "'");
+    const used = lastUsed(sheet);
+    if (/^[A-Z]+:[A-Z]+$/.test(range)) return read(range.replace(/(.*):(.*)/, `$11:$2${used.row}`), sheet);
+    if (/^\d+:\d+$/.test(range)) return read(range.replace(/(.*):(.*)/, `A$1:${lettersOf(used.column)}$2`), sheet);
     if (!/^\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?$/.test(range)) throw trouble("no-such-range", reference);
     const [first = range, last = first] = range.split(":");
     const [from_, to] = [firstSpot(first), firstSpot(last)];
@@ -165,6 +177,10 @@ export function memorySheet(desk: Desk, names: Readonly<Record<string, string>> 
     at: (address, sheet = home) => cells.get(key(address, sheet)),
   };
   return memory;
+}
+
+function lettersOf(column: number): string {
+  return addressOf({ row: 1, column }).replace(/\d+$/, "");
 }
 
 function trouble(kind: SheetTrouble["trouble"], where: string): SheetTrouble {

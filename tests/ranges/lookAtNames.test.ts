@@ -9,10 +9,10 @@ it("the rarer of two spellings and of two like names is noted, with the other on
   const { keys, noted } = lookAtNames(cells, new Set());
   expect(keys.slice(0, 4)).toEqual(["bare soil", "bare soil", "bare soil", "bare"]);
   expect(noted).toEqual([
-    { row: 2, remark: { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 2 } },
-    { row: 3, remark: { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 2 } },
+    { row: 2, remark: { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 2, same: true } },
+    { row: 3, remark: { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 2, same: false } },
     { row: 3, remark: { kind: "name-once" } },
-    { row: 7, remark: { kind: "names-alike", like: "B1-1", uses: 1, likeUses: 2 } },
+    { row: 7, remark: { kind: "names-alike", like: "B1-1", uses: 1, likeUses: 2, same: true } },
   ]);
 });
 

@@ -27,7 +27,11 @@ describe("what was made of a cell", () => {
     ],
     ["45112", { kind: "excel-date", day }, "45112: 5 July 2023"],
     ["5 July", { kind: "date-settled", serial: 45_112 }, "5 July = 5 July 2023"],
-    ["bare", { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 80 }, "bare (1), Bare soil (80)"],
+    [
+      "bare",
+      { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 80, same: false },
+      "bare (1), Bare soil (80)",
+    ],
     ["45131", { kind: "possible-double", like: cell("A218") }, "as row 218"],
     ["", { kind: "not-recorded", why: "empty" }, "empty"],
     ["", { kind: "not-recorded", why: "empty-row" }, "empty row"],

@@ -32,6 +32,7 @@ function lookedOver(facts: Partial<Omit<LookedOver, "cautions">>, marks = 0): Lo
     cells: 0,
     numbers: 0,
     needLook: 0,
+    columns: [],
     readings: [],
     ...facts,
     cautions: () => (marks > 0 ? [{ caution: "C14", count: marks }] : []),
@@ -47,7 +48,7 @@ const remarks: readonly Remark[] = [
   { kind: "odd-size", because: "far" },
   { kind: "error" },
   { kind: "not-recorded", why: "empty" },
-  { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 80 },
+  { kind: "names-alike", like: "Bare soil", uses: 1, likeUses: 80, same: false },
   { kind: "name-once" },
 ];
 

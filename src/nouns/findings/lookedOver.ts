@@ -2,6 +2,14 @@ import type { Caution } from "../caution";
 import type { Lazy } from "../lazy";
 import type { Reading } from "../reading";
 
+/** One column of the cells, as LOOKOVER read it. */
+export interface ReadColumn {
+  /** Its place among the columns given, from 1. */
+  readonly column: number;
+  readonly kind: "amount" | "date" | "label";
+  readonly heading: string | null;
+}
+
 /** LOOKOVER's finding: what was made of every cell that does not simply say its number, date or name. */
 export interface LookedOver {
   readonly finding: "looked-over";
@@ -11,6 +19,8 @@ export interface LookedOver {
   readonly numbers: number;
   /** How many different cells need a look. */
   readonly needLook: number;
+  /** Those that were read: columns of notes and empty ones are not among them. */
+  readonly columns: readonly ReadColumn[];
   /** By place, row by row. */
   readonly readings: readonly Reading[];
   readonly cautions: Lazy<readonly Caution[]>;
