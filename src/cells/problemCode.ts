@@ -61,6 +61,7 @@ const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
   "too-many-treatments": "#VALUE!",
   "usual-not-named": "#VALUE!",
   "treatment-is-bed": "#VALUE!",
+  "bed-is-unit": "#VALUE!",
   "no-shared-bed": "#VALUE!",
   "own-unevenness-in-beds": "#VALUE!",
 };

@@ -38,6 +38,7 @@ export type Caution =
   | { readonly caution: "C15"; readonly zeros: number }
   | { readonly caution: "C16"; readonly change: number }
   | { readonly caution: "C17" }
+  | { readonly caution: "C18" }
   | { readonly caution: "C20"; readonly count: number }
   | { readonly caution: "C21"; readonly place: Place }
   | { readonly caution: "C22" }

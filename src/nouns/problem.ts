@@ -74,6 +74,7 @@ export type Problem =
   | { readonly problem: "too-many-treatments"; readonly count: number; readonly most: number }
   | { readonly problem: "usual-not-named"; readonly names: readonly string[] }
   | { readonly problem: "treatment-is-bed" }
+  | { readonly problem: "bed-is-unit" }
   | { readonly problem: "no-shared-bed"; readonly apart: readonly string[] }
   | { readonly problem: "own-unevenness-in-beds" }
   | { readonly problem: "no-picks"; readonly where: string }

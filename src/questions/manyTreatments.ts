@@ -65,12 +65,15 @@ function usableIn({ names, plants }: ManyGroups): readonly number[] {
   return [...names.keys()].filter((at) => grown.has(at));
 }
 
-/** Treatments that no bed links with the rest cannot be compared within beds. */
+/** Treatments that no bed links with the rest cannot be compared within beds; in beds of their own, beds count once. */
 function unlinked({ beds, plants, names }: ManyGroups, usable: readonly number[]): Problem | null {
   if (beds === null || usable.length < 2) return null;
   const linked = connectedTreatments(plants);
   if (linked.length < 2) return null;
-  if (linked.every((group) => group.length === 1)) return { problem: "treatment-is-bed" };
+  if (linked.every((group) => group.length === 1)) {
+    const beds = new Set(plants.map(({ bed }) => bed)).size;
+    return { problem: beds === linked.length ? "treatment-is-bed" : "bed-is-unit" };
+  }
   const [, ...others] = linked.toSorted((one, other) => other.length - one.length);
   return { problem: "no-shared-bed", apart: others.flat().map((at) => names[at] ?? "") };
 }

@@ -67,13 +67,14 @@ const weakBase = {
 
 /** The cautions whose words never change. */
 const fixed: Readonly<
-  Record<"C04" | "C11" | "C12" | "C13" | "C17" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37" | "C39", string>
+  Record<"C04" | "C11" | "C12" | "C13" | "C17" | "C18" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37" | "C39", string>
 > = {
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
   C11: "You planted in beds. Compare within them: that one counts, whatever it shows.",
   C12: "One place, one season.",
   C13: "Totals hide how plants differed; nothing here measures luck.",
   C17: "All plants of a treatment have equal values. Copied?",
+  C18: "Each treatment sits in its own bed, so bed and treatment cannot be told apart.",
   C22: "Two checks for luck do not agree here. Call it close, and try again.",
   C25: "Prices and labour are taken as certain. Storage, waste and your time count only if you put them in.",
   C28: "Under four plants each cannot settle anything.",

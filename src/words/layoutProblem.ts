@@ -11,6 +11,7 @@ export type LayoutProblem = Extract<
       | "too-many-treatments"
       | "usual-not-named"
       | "treatment-is-bed"
+      | "bed-is-unit"
       | "no-shared-bed"
       | "own-unevenness-in-beds";
   }
@@ -27,6 +28,8 @@ export function layoutProblemSentence(problem: LayoutProblem): string {
       return `To compare against the usual, name it. The names are: ${names(problem.names)}.`;
     case "treatment-is-bed":
       return "Each treatment sits in its own bed, so bed and treatment cannot be told apart. Leave out the beds.";
+    case "bed-is-unit":
+      return "Each bed holds one treatment, so a bed counts once. Average each bed, and compare the averages without beds.";
     case "no-shared-bed":
       return apartFromTheRest(problem.apart);
     case "own-unevenness-in-beds":

@@ -50,6 +50,7 @@ function sentence(problem: Exclude<Problem, { problem: "not-plain" }>): string {
     case "too-many-treatments":
     case "usual-not-named":
     case "treatment-is-bed":
+    case "bed-is-unit":
     case "no-shared-bed":
     case "own-unevenness-in-beds":
       return layoutProblemSentence(problem);

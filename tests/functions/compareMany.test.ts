@@ -127,6 +127,7 @@ it.each([
   [[1, 2, 3], ["A", "B", "A"], null, "C", null, /No treatment is called “C”/],
   [[1, 2, 3], ["A", "B", "A"], null, null, "against usual", /To compare against the usual, name it/],
   [[1, 2, 3, 4], ["A", "A", "B", "B"], [1, 1, 2, 2], "A", null, /Each treatment sits in its own bed/],
+  [[1, 2, 3, 4], ["A", "A", "B", "B"], [1, 2, 3, 4], "A", null, /Each bed holds one treatment, so a bed counts once/],
   [[1, 2, 3, 4], ["A", "B", "A", "B"], [1, 1, 2, 2], "A", "own unevenness", /cannot be used with beds/],
   [[1, 2, 3, 4, 5, 7], "A,B,A,B,C,C".split(","), [1, 1, 2, 2, 3, 3], "A", null, /C shares no bed with the others/],
 ] as const)("%j by %j is refused with a sentence", (...call) => {

@@ -27,6 +27,7 @@ test("every caution is among the approved ones, under its own code", () => {
     C15: true,
     C16: true,
     C17: true,
+    C18: true,
     C20: true,
     C21: true,
     C22: true,

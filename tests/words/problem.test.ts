@@ -58,6 +58,7 @@ test("every kind of problem is among the approved ones", () => {
     "too-many-treatments": true,
     "usual-not-named": true,
     "treatment-is-bed": true,
+    "bed-is-unit": true,
     "no-shared-bed": true,
     "own-unevenness-in-beds": true,
   };

@@ -44,6 +44,7 @@ export const typicalCautions: readonly Caution[] = [
   { caution: "C16", change: 1.36 },
   { caution: "C16", change: 2 },
   { caution: "C17" },
+  { caution: "C18" },
   { caution: "C21", place: cell("D8") },
   { caution: "C21", place: row("new", 3) },
   { caution: "C22" },

@@ -77,6 +77,7 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "too-many-treatments", count: 24, most: 20 },
   { problem: "usual-not-named", names: ["Bare soil", "Straw"] },
   { problem: "treatment-is-bed" },
+  { problem: "bed-is-unit" },
   { problem: "no-shared-bed", apart: ["Straw", "Woodchip"] },
   { problem: "no-shared-bed", apart: ["Straw"] },
   { problem: "own-unevenness-in-beds" },

@@ -1,11 +1,14 @@
 import type { Call } from "../../formula/call";
 import type { Caution } from "../../nouns/caution";
 import type { CellRange } from "../../nouns/cellRange";
+import type { Finding } from "../../nouns/finding";
+import type { ManyTreatments } from "../../nouns/findings/manyTreatments";
 import type { TwoTreatments } from "../../nouns/findings/twoTreatments";
 import type { Asked } from "../ask";
 import type { Context } from "../context";
-import { bedsBeside } from "./bedsBeside";
-import { columnsBeside } from "./columnsBeside";
+import { bedsBeside, type InBeds } from "./bedsBeside";
+import { columnsBeside, type Stood } from "./columnsBeside";
+import { manyBeside } from "./manyBeside";
 import { repeatsBeside } from "./repeatsBeside";
 
 /** What the sheet around a cell adds to the cell's explanation. */
@@ -36,7 +39,7 @@ export async function around({ call, home, asked }: AskedCall, context: Context)
   if (finding.finding !== "two-treatments" && finding.finding !== "many-treatments") return nothing;
   const found = await Promise.all([
     countCaution(call, home, context),
-    finding.finding === "two-treatments" ? besideTwo({ call, finding, ranges: asked.ranges }, context) : nothing,
+    besideComparison({ call, finding, ranges: asked.ranges }, context),
   ]).catch(() => null);
   if (found === null) return nothing;
   const [count, beside] = found;
@@ -48,30 +51,70 @@ async function countCaution(call: Call, home: string, { comparisons }: Context):
   return count < MANY ? [] : [{ caution: "C36", comparisons: count }];
 }
 
-/** A comparison of two treatments, and the ranges that it read. */
-interface TwoAsked {
+/** A comparison and the ranges that it read. */
+interface Compared<Found extends Finding> {
   readonly call: Call;
-  readonly finding: TwoTreatments;
+  readonly finding: Found;
   readonly ranges: readonly CellRange[];
 }
 
-async function besideTwo({ call, finding, ranges }: TwoAsked, { sheet, desk }: Context): Promise<Around> {
+function besideComparison(
+  { call, finding, ranges }: Compared<TwoTreatments | ManyTreatments>,
+  context: Context,
+): Promise<Around> {
+  return finding.finding === "two-treatments"
+    ? besideTwo({ call, finding, ranges }, context)
+    : besideMany({ call, finding, ranges }, context);
+}
+
+async function besideTwo({ call, finding, ranges }: Compared<TwoTreatments>, context: Context): Promise<Around> {
   const { how, usual, tried } = finding;
   if (how === "pairs" || how === "pairs ranks") return nothing;
   const [first, second] = ["usual", "new"].map((name) => ranges.find(({ argument }) => argument === name));
   if (first === undefined || second === undefined) return nothing;
-  const usualStood = await columnsBeside(first, usual.name !== null, sheet);
-  const triedStood = await columnsBeside(second, tried.name !== null, sheet);
+  const usualStood = await columnsBeside(first, usual.name !== null, context.sheet);
+  const triedStood = await columnsBeside(second, tried.name !== null, context.sheet);
   if (usualStood === null || triedStood === null) return nothing;
-  const at = desk.parameters(call.id)?.findIndex(({ name }) => name === "how") ?? -1;
-  const beds = at < 0 ? null : bedsBeside({ call, how: at, usual: usualStood, tried: triedStood });
-  const repeated = [usualStood, triedStood].some(repeatsBeside);
+  const at = argumentAt(call, "how", context);
+  return told([usualStood, triedStood], bedsBeside({ call, how: at, usual: usualStood, tried: triedStood }));
+}
+
+async function besideMany({ call, finding, ranges }: Compared<ManyTreatments>, context: Context): Promise<Around> {
+  const [amounts, treatments] = ["amounts", "treatments"].map((name) => ranges.find((one) => one.argument === name));
+  if (amounts === undefined || treatments === undefined) return nothing;
+  const headed = isHeaded(amounts, finding);
+  const stood = await columnsBeside(amounts, headed, context.sheet);
+  if (stood === null) return nothing;
+  if (finding.beds !== null) return told([stood], null);
+  const at = { beds: argumentAt(call, "beds", context), how: argumentAt(call, "how", context) };
+  const names = treatments.cells.slice(headed ? 1 : 0).map(([name = null]) => name);
+  const ownUnevenness = finding.how === "own unevenness";
+  return told([stood], manyBeside({ call, at, amounts: stood, treatments: names, ownUnevenness }));
+}
+
+/** Whether the amounts' first cell was read as a heading: then it is a text, and none of the plants. */
+function isHeaded({ cells }: CellRange, { treatments, leftOut }: ManyTreatments): boolean {
+  const places = treatments.flatMap(({ plants, lost, notRecorded }) => [
+    ...plants.map(({ place }) => place),
+    ...lost,
+    ...notRecorded,
+  ]);
+  return typeof cells[0]?.[0] === "string" && ![...places, ...leftOut].some(({ row }) => row === 1);
+}
+
+function argumentAt({ id }: Call, argument: string, { desk }: Context): number {
+  return desk.parameters(id)?.findIndex(({ name }) => name === argument) ?? -1;
+}
+
+/** What the columns beside the ranges of a comparison say of picks and of beds. */
+function told(stood: readonly Stood[], beds: InBeds | null): Around {
+  const shared = beds?.layout === "shared" ? beds : null;
   return {
     cautions: [
-      ...(repeated ? [{ caution: "C02" } as const] : []),
-      ...(beds === null ? [] : [{ caution: "C11" } as const]),
+      ...(stood.some(repeatsBeside) ? [{ caution: "C02" } as const] : []),
+      ...(beds === null ? [] : [{ caution: beds.layout === "shared" ? "C11" : "C18" } as const]),
     ],
-    withinBeds: beds?.formula ?? null,
-    laysOutAnew: beds !== null && beds.formula === null,
+    withinBeds: shared?.formula ?? null,
+    laysOutAnew: shared !== null && shared.formula === null,
   };
 }

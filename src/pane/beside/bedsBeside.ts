@@ -2,14 +2,19 @@ import type { Call } from "../../formula/call";
 import { quoted, quotedSheet } from "../../formula/quoted";
 import { withArgument } from "../../formula/withArgument";
 import { addressOf } from "../address";
+import { bedLayout, type Stand } from "./bedLayout";
 import type { BesideColumn, Stood } from "./columnsBeside";
 import { labelOf } from "./repeatsBeside";
 
-/** Two treatments that were planted in beds and compared as if they had not been. */
-export interface InBeds {
-  /** The formula that compares within beds; null where the sheet must be laid out anew for it. */
-  readonly formula: string | null;
-}
+/** Treatments that were planted in beds and compared as if they had not been. */
+export type InBeds =
+  | {
+      readonly layout: "shared";
+      /** The formula that compares within beds; null where the sheet must be laid out anew for it. */
+      readonly formula: string | null;
+    }
+  /** Each treatment in its own bed. */
+  | { readonly layout: "own" };
 
 /** A comparison of two ranges as it stands in the sheet. */
 export interface TwoStood {
@@ -23,23 +28,24 @@ export interface TwoStood {
 const BEDS = /^(?:bed|block|replicate|rep)s?\b/i;
 
 /**
- * Whether both treatments stand in two beds or more, by a bed column beside them that the call does not use
- * (METHODS 9.2, C11), and the call that does: row by row where each bed has one plant of each in the same order, else
- * COMPAREMANY where all plants stand in one column with their treatments beside.
+ * How two treatments stand in beds by a bed column beside them that the call does not use (METHODS 9.2, C11 and C18).
+ * Where both stand in two beds or more, the call that compares within them: row by row where each bed has one plant of
+ * each in the same order, else COMPAREMANY where all plants stand in one column with their treatments beside.
  */
 export function bedsBeside(two: TwoStood): InBeds | null {
   const [usualBeds, triedBeds] = [bedsOf(two.usual), bedsOf(two.tried)];
   if (usualBeds === null || triedBeds === null) return null;
   const [usual, tried] = [usualBeds.cells.map(labelOf), triedBeds.cells.map(labelOf)];
-  const shared = new Set(usual.filter((bed) => bed !== "" && tried.includes(bed)));
-  if (shared.size < 2) return null;
+  const layout = bedLayout([...usual.map((bed): Stand => ["usual", bed]), ...tried.map((bed): Stand => ["new", bed])]);
+  if (layout !== "shared") return layout === null ? null : { layout };
   const isRowByRow = usual.length === tried.length && usual.every((bed, at) => bed === tried[at]);
   const isOneEach = new Set(usual).size === usual.length;
-  if (isRowByRow && isOneEach) return { formula: withArgument(two.call, two.how, quoted("beds")) };
-  return { formula: inOneColumn(two, usualBeds.column) };
+  if (isRowByRow && isOneEach) return { layout, formula: withArgument(two.call, two.how, quoted("beds")) };
+  return { layout, formula: inOneColumn(two, usualBeds.column) };
 }
 
-function bedsOf({ beside }: Stood): BesideColumn | null {
+/** The column of beds among those beside a range, by its heading. */
+export function bedsOf({ beside }: Stood): BesideColumn | null {
   return beside.find(({ above }) => above.some((text) => BEDS.test(text))) ?? null;
 }
 
