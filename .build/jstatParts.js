@@ -1,17 +1,15 @@
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 
-/** jstat's own source files that its special functions need, in the order in which it joins them itself. */
-const parts = ["core", "special"];
-
 /**
  * A webpack loader that takes jstat's special functions alone in place of the whole library, which is one file of many
- * more parts (matrices, distributions, regression, tests) that cannot be shaken off otherwise.
+ * more parts (matrices, distributions, regression, tests) that cannot be shaken off otherwise. They hang themselves on
+ * an object named jStat; of the library's core they need no more than its `fn`, where they put what nobody here calls.
  *
  * @this {import("webpack").LoaderContext<object>}
  */
 export default function jstatParts() {
-  const files = parts.map((part) => join(dirname(this.resourcePath), "../src", `${part}.js`));
-  for (const file of files) this.addDependency(file);
-  return `${files.map((file) => readFileSync(file, "utf8")).join("\n")}\nmodule.exports = jStat;\n`;
+  const special = join(dirname(this.resourcePath), "../src/special.js");
+  this.addDependency(special);
+  return `const jStat = { fn: {} };\n${readFileSync(special, "utf8")}\nmodule.exports = jStat;\n`;
 }

@@ -56,6 +56,8 @@ export interface ReportResult {
   readonly bars: readonly ReportBar[];
   /** What came out, as sentences. */
   readonly finding: readonly string[];
+  /** The same in fewer words, where several treatments take many. */
+  readonly findingBriefly: readonly string[];
   /** One line to repeat, as sentences. */
   readonly say: readonly string[];
   readonly howSure: readonly string[];

@@ -9,8 +9,8 @@ export function manyMethod({ how, beds, treatments, leftOut }: ManyTreatments): 
 }
 
 function test(how: ManyTreatments["how"], inBeds: boolean): string {
-  const model = inBeds ? "treatments in beds, beds removed" : "separate plants, one spread";
+  const model = inBeds ? "treatments in beds, beds removed" : "separate plants, one unevenness for all";
   if (how === "against usual") return `Dunnett test against the usual, ${model}`;
   if (how === "all pairs") return `Tukey test of all pairs, ${model}`;
-  return "Games-Howell test of all pairs, each treatment with its own spread";
+  return "Games-Howell test of all pairs, each treatment with its own unevenness";
 }

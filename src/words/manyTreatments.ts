@@ -1,53 +1,120 @@
 import type { Told } from "../nouns/explanation";
-import type { ManyTreatments, TreatmentFound } from "../nouns/findings/manyTreatments";
+import type { AgainstUsual, ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isKnown } from "../nouns/known";
+import type { Verdict } from "../nouns/verdict";
 import { amountText } from "./amount";
-import { listText } from "./list";
-import { manyHeadline } from "./manyHeadline";
+import { inSentences } from "./inSentences";
+import { manySay } from "./manySay";
 import { moreOrLess } from "./moreOrLess";
+import { pairsShown } from "./pairsShown";
 import { sentenceStart } from "./sentenceStart";
 import { sentences } from "./sentences";
 import { shortLabel } from "./shortLabel";
-import { treatmentRange } from "./treatmentRange";
-import { verdictText } from "./verdict";
 
-/** COMPAREMANY's finding as a cell tells it (METHODS 9.1): each treatment against the usual, the highest first. */
+/** COMPAREMANY's finding as a cell tells it (METHODS 9.1): the averages, the highest first, and what came out. */
 export function tellManyTreatments(found: ManyTreatments): Told {
-  return { finding: () => finding(found), say: () => say(found) };
+  return { finding: () => finding(found), say: () => manySay(found) };
 }
 
 function finding(found: ManyTreatments): string {
-  const { usual, treatments, nothingIn } = found;
+  const { usual, nothingIn } = found;
   if (nothingIn !== null) return `No answer: no usable plants in ${shortLabel(nothingIn)}.`;
-  if (usual === null) return sentences(`${averages(found)}.`, `${manyHeadline(found)}.`);
-  return sentences(`${averages(found)}.`, ...treatments.filter(({ isUsual }) => !isUsual).map(againstUsual));
+  const told = usual === null ? pairsShown(found) : verdicts(found, shortLabel(usual));
+  return sentences(manyAverages(found), ...told, withoutPlants(found));
 }
 
-/** "Straw 4390, Grass clippings 3370, Woodchip 3070 and Bare soil 3020 a plant". */
-function averages({ treatments, unit }: ManyTreatments): string {
+/** "Straw 4390 g, Grass clippings 3370 g, Woodchip 3070 g and Bare soil 3020 g a plant." A name's own figure is kept apart. */
+export function manyAverages({ treatments, unit }: ManyTreatments): string {
   const known = treatments.flatMap(({ name, mean, meanBedsRemoved }) => {
     const height = meanBedsRemoved ?? mean;
-    return isKnown(height) ? [`${shortLabel(name)} ${amountText(height, unit)}`] : [];
+    return isKnown(height) ? [{ label: shortLabel(name), height }] : [];
   });
-  return `${sentenceStart(listText(known))} a plant`;
+  const joint = known.some(({ label }) => /\d$/.test(label)) ? ": " : " ";
+  return inSentences(
+    known.map(({ label, height }) => `${label}${joint}${amountText(height, unit)}`),
+    (list) => `${sentenceStart(list)} a plant.`,
+  );
 }
 
-/** "Straw: 46 % more than the usual. Up, enough to matter." */
-function againstUsual({ name, againstUsual: found }: TreatmentFound): string {
-  const label = sentenceStart(shortLabel(name));
-  if (found === null) return `${label}: no usable plants.`;
-  const change = isKnown(found.change) ? `${moreOrLess(found.change) ?? "level"}, ` : "";
-  return `${label}: ${change}${verdictText(found.verdict).replace(/^./, (first) => first.toLowerCase())}.`;
+/** Every verdict with the treatments that have it, in the order of their averages. */
+function verdicts({ treatments }: ManyTreatments, usual: string): readonly string[] {
+  const told = treatments.flatMap(({ name, againstUsual: against }): readonly Against[] =>
+    against === null ? [] : [{ name: shortLabel(name), against }],
+  );
+  const kinds = [...new Set(told.map(({ against }) => against.verdict))];
+  return kinds.map((kind) => {
+    const those = told.filter(({ against }) => against.verdict === kind);
+    const size = decided[kind];
+    return size === undefined
+      ? undecided(kind, those, usual)
+      : sentences(...those.map((one) => gave(one, usual, size)));
+  });
 }
 
-function say(found: ManyTreatments): string {
-  const { usual, treatments } = found;
-  const front = treatments.find(({ againstUsual: one }) => one?.verdict.startsWith("up-") === true);
-  if (usual === null || found.nothingIn !== null) return "";
-  if (front?.againstUsual === null || front === undefined || !isKnown(front.againstUsual.change)) {
-    return `In our trial, no treatment was shown to give more than ${shortLabel(usual)}.`;
+/** A treatment with plants, set against the usual. */
+interface Against {
+  readonly name: string;
+  readonly against: AgainstUsual;
+}
+
+/** "Straw gave 46 % more than Bare soil: enough to matter." */
+function gave({ name, against }: Against, usual: string, size: string): string {
+  return `${sentenceStart(name)} gave ${changeText(against) ?? "hardly more"} than ${usual}: ${size}.`;
+}
+
+const decided: Readonly<Partial<Record<Verdict, string>>> = {
+  "up-enough": "enough to matter",
+  "up-small": "too little to matter",
+  "up-unclear": "how much more is still open",
+  "down-enough": "enough to matter",
+  "down-small": "too little to matter",
+  "down-unclear": "how much less is still open",
+};
+
+/** "Grass clippings (12 % more) and Woodchip (2 % more) are not settled." */
+function undecided(verdict: Verdict, those: readonly Against[], usual: string): string {
+  const named = those.map(({ name, against }) => {
+    const change = changeText(against);
+    return change === null ? name : `${name} (${change})`;
+  });
+  const alike = those.every(({ against }) => isKnown(against.change));
+  const one =
+    verdict === "none" && alike ? "cannot be judged, as plants treated alike do not differ" : ending(verdict, usual);
+  const several = one.replace(/^is /, "are ").replace(/^has /, "have ");
+  return inSentences(named, (list, items) => `${sentenceStart(list)} ${items === 1 ? one : several}.`);
+}
+
+/** What is said of one treatment. */
+function ending(verdict: Verdict, usual: string): string {
+  switch (verdict) {
+    case "level":
+      return `came out close to ${usual}`;
+    case "open-up":
+      return "is not settled, but may be up";
+    case "open-down":
+      return "is not settled, but may be down";
+    case "leaning-up":
+      return "is ahead so far, but so few plants are only a hint";
+    case "leaning-down":
+      return "is behind so far, but so few plants are only a hint";
+    case "few":
+      return "has too few plants to tell";
+    case "none":
+      return `has no percent against ${usual}`;
+    default:
+      return "is not settled";
   }
-  const name = sentenceStart(shortLabel(front.name));
-  const gave = `${name} gave ${moreOrLess(front.againstUsual.change) ?? "as much"} per plant than ${shortLabel(usual)} here.`;
-  return sentences(gave, `The true gain may be ${treatmentRange(front.againstUsual)}.`);
+}
+
+function changeText({ change }: AgainstUsual): string | null {
+  return isKnown(change) ? (moreOrLess(change)?.replace(/ \(.*/, "") ?? null) : null;
+}
+
+/** Treatments of which every plant is lost or not recorded. */
+function withoutPlants({ treatments }: ManyTreatments): string {
+  const names = treatments.filter(({ plants }) => plants.length === 0).map(({ name }) => shortLabel(name));
+  return inSentences(
+    names,
+    (list, items) => `${sentenceStart(list)} ${items === 1 ? "has" : "have"} no usable plants.`,
+  );
 }

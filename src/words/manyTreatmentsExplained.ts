@@ -7,11 +7,10 @@ import { lookOutFor } from "./lookOutFor";
 import { manyMethod } from "./manyMethod";
 import { tellManyTreatments } from "./manyTreatments";
 import { percentText } from "./percent";
-import { planCall } from "./planCall";
+import { planSentence } from "./planSentence";
 import { pText } from "./pValue";
-import { sentenceStart } from "./sentenceStart";
 import { shortLabel } from "./shortLabel";
-import { treatmentRange } from "./treatmentRange";
+import { treatmentRanges } from "./treatmentRanges";
 
 /** COMPAREMANY's finding in plain words (METHODS 9.1). */
 export function explainManyTreatments(found: ManyTreatments): Explanation {
@@ -36,26 +35,47 @@ function compared({ usual, treatments, beds }: ManyTreatments): string {
   return `${counted(others, "treatment")} ${others === 1 ? "was" : "were each"} set against ${shortLabel(usual)}. ${there}`;
 }
 
-function luck({ treatments, usual }: ManyTreatments): readonly string[] {
-  const ranges = treatments.flatMap(({ name, againstUsual }) =>
-    againstUsual === null || !isKnown(againstUsual.pValue)
-      ? []
-      : [`${sentenceStart(shortLabel(name))}: the true change may be ${treatmentRange(againstUsual)}.`],
-  );
+function luck(found: ManyTreatments): readonly string[] {
   const more = "The more you compare, the more often luck picks a winner. The ranges are wider to allow for that.";
   const shared = "If two share a letter, this trial cannot tell them apart.";
-  return usual === null ? [more, shared] : [...ranges, more];
+  const lettered = found.treatments.some(({ letters }) => letters !== "");
+  return [...treatmentRanges(found), more, ...(lettered ? [shared] : [])];
 }
 
-function next({ treatments, usual, unevenness, beds, worthwhile }: ManyTreatments): readonly string[] {
-  const [front] = treatments.filter(({ isUsual }) => !isUsual);
-  if (front === undefined || usual === null || !isKnown(unevenness)) return [];
-  const again = `Try ${shortLabel(front.name)} against ${shortLabel(usual)} once more.`;
-  const change = front.againstUsual?.change;
-  if (change === undefined || !isKnown(change) || change === 0 || unevenness <= 0) return [again];
-  const half = (Math.sign(change) * (worthwhile.size + Math.abs(change))) / 2;
-  const plan = { change: half, unevenness, treatments: 2, beds: beds === null ? null : ("one each" as const) };
-  return [again, `To plan it, type ${planCall(plan)}.`];
+function next(found: ManyTreatments): readonly string[] {
+  const { treatments, usual, unevenness, beds, worthwhile, nothingIn } = found;
+  if (nothingIn !== null) return ["It was a demonstration. Say what you saw, and plan a trial."];
+  if (usual === null) return ["Name your usual treatment in the formula, and each change is told in percent."];
+  const compared = treatments.flatMap(({ againstUsual }) => againstUsual ?? []);
+  if (!compared.some(({ change }) => isKnown(change))) return ["Judge the gaps between them in amounts."];
+  if (compared.every(({ verdict }) => verdict === "none")) return ["Check the amounts, and ask again."];
+  const front = frontRunner(found);
+  const name = shortLabel(usual);
+  if (front === null)
+    return [
+      `None came out ${worthwhile.lessWanted ? "lower than" : "ahead of"} ${name}. Make no change on this evidence.`,
+    ];
+  const plan = {
+    change: front.change,
+    worthwhile,
+    unevenness: isKnown(unevenness) ? unevenness : null,
+    beds: beds === null ? null : ("one each" as const),
+  };
+  return [`Try ${shortLabel(front.name)} against ${name} once more.`, planSentence(plan)];
+}
+
+/** The treatment that changed most the way the grower wants; null where none did. */
+function frontRunner({
+  treatments,
+  worthwhile,
+}: ManyTreatments): { readonly name: string; readonly change: number } | null {
+  const sign = worthwhile.lessWanted ? -1 : 1;
+  const changes = treatments.flatMap(({ name, againstUsual }) => {
+    const change = againstUsual?.change;
+    return change !== undefined && isKnown(change) && sign * change > 0 ? [{ name, change }] : [];
+  });
+  const [front = null] = changes.sort((one, other) => sign * (other.change - one.change));
+  return front;
 }
 
 function workings(found: ManyTreatments): readonly string[] {

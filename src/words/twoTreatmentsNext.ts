@@ -1,7 +1,7 @@
 import type { TwoTreatments } from "../nouns/findings/twoTreatments";
 import { isKnown } from "../nouns/known";
 import { mirrored } from "./direction";
-import { planCall } from "./planCall";
+import { planSentence } from "./planSentence";
 
 /**
  * What to do next (METHODS 2.1): first where the new way is cheap and harmless, then where it costs money or labour.
@@ -50,16 +50,9 @@ export function twoTreatmentsNext(found: TwoTreatments): readonly string[] {
 const cheap = "If the new way is cheap and harmless";
 const costly = "If it costs money or labour";
 
-/** The plan's change lies halfway between the one seen, which is often too big, and the smallest that matters. */
-function plan(found: TwoTreatments): readonly string[] {
-  const { usual, tried, change, worthwhile, pairs } = found;
-  const sign = worthwhile.lessWanted ? -1 : 1;
-  const seen = isKnown(change) ? sign * change : 0;
-  const size = seen > worthwhile.size ? (seen + worthwhile.size) / 2 : worthwhile.size;
+function plan({ usual, tried, change, worthwhile, pairs }: TwoTreatments): readonly string[] {
   const uneven = [usual.unevenness, tried.unevenness].filter(isKnown);
   const unevenness = uneven.length === 0 ? null : Math.max(...uneven);
-  const call = planCall({ change: sign * size, unevenness, treatments: 2, beds: pairs === null ? null : "one each" });
-  const halfway =
-    size > worthwhile.size ? " That is for a change halfway between what you saw and what would matter." : "";
-  return [`To plan it, type ${call}.${halfway}`];
+  const beds = pairs === null ? null : "one each";
+  return [planSentence({ change: isKnown(change) ? change : null, worthwhile, unevenness, beds })];
 }

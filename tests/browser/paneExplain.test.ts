@@ -152,7 +152,7 @@ it.each(["<img src=x onerror=document.title='taken'>", '=HYPERLINK("https://exam
 it("explains several treatments: pictures, a table, the pairs on request; cell and pane follow the sheet", async () => {
   const sheet = "Plant by plant";
   await select(page, sheet, "G2");
-  expect(await finding("G2")).toMatch(/Straw: 46 % more, up, enough to matter/);
+  expect(await finding("G2")).toMatch(/Straw gave 46 % more than Bare soil: enough to matter/);
   expect(await pane.locator("figure:visible").count()).toBe(2);
   expect(await pane.locator("figure:visible svg .band").count()).toBe(1);
   expect(await pane.getByRole("row").allTextContents()).toContain("Straw714390+46\u00a0%13\u00a0% to 95\u00a0%");

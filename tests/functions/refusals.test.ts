@@ -125,6 +125,7 @@ const layouts: readonly Refusal[] = [
   ["the usual not found", "COMPAREMANY", plants, ways, null, null, "Bark"],
   ["against a usual that is not named", "COMPAREMANY", plants, ways, null, null, null, "against usual"],
   ["each treatment in a bed of its own", "COMPAREMANY", plants, ["Bare", "Bare", "Straw", "Straw"], null, [1, 1, 2, 2]],
+  ["beds of one treatment each", "COMPAREMANY", plants, ["Bare", "Bare", "Straw", "Straw"], null, [1, 2, 3, 4]],
   [
     "treatments that no bed links",
     "COMPAREMANY",

@@ -1,4 +1,8 @@
 import type { ManyTreatments } from "../../src/nouns/findings/manyTreatments";
+import { demoPlants } from "../functions/demo";
+import reference from "../reference/manyBeds.json";
+import oneWay from "../reference/manyOneWay.json";
+import { askedMany, type PlantRow } from "./askedMany";
 import { against, manyTreatments, pair, treatment } from "./manyRecords";
 
 /*
@@ -72,8 +76,80 @@ const allPairs: ManyTreatments = manyTreatments({
   ],
 });
 
+/* The rest is asked of real plants; the tests of COMPAREMANY hold its figures against R. */
+
+const mulches: readonly PlantRow[] = demoPlants.map(({ grams, treatment: name, bed }) => [grams, name, bed]);
+const withoutBeds = mulches.map(([grams, name]): PlantRow => [grams, name]);
+const growth = separate("PlantGrowth", ["control", "treatment 1", "treatment 2"]);
+const insects = separate(
+  "InsectSprays",
+  "ABCDEF".split("").map((letter) => `spray ${letter}`),
+);
+const rice = inFourBeds("rice");
+
+function separate(name: string, names: readonly string[]): readonly PlantRow[] {
+  const { groups = [] } = oneWay.cases.find((one) => one.name === name) ?? {};
+  return groups.flatMap((values, at) => values.map((value): PlantRow => [value, names[at] ?? ""]));
+}
+
+function inFourBeds(name: string): readonly PlantRow[] {
+  const { value = [], treatment: rates = [], bed = [] } = reference.cases.find((one) => one.name === name) ?? {};
+  return value.map((amount, at): PlantRow => [amount, `${25 * ((rates[at] ?? 0) + 1)} kg`, (bed[at] ?? 0) + 1]);
+}
+
 /** By the title of the approved file's section. */
 export const typicalMany: Readonly<Record<string, ManyTreatments>> = {
   "COMPAREMANY four mulches in beds against bare soil": againstBareSoil,
   "COMPAREMANY four mulches in beds, all pairs": allPairs,
+  "COMPAREMANY four mulches in beds, two plants lost": askedMany(mulches, { usual: "Bare soil" }),
+  "COMPAREMANY four mulches without their beds": askedMany(withoutBeds, { usual: "Bare soil" }),
+  "COMPAREMANY four mulches, all pairs against bare soil": askedMany(mulches, { usual: "Bare soil", how: "all pairs" }),
+  "COMPAREMANY plant growth, all pairs": askedMany(growth),
+  "COMPAREMANY insect counts, all pairs": askedMany(insects),
+  "COMPAREMANY insect counts, own unevenness, fewer wanted": askedMany(insects, {
+    usual: "spray F",
+    how: "own unevenness",
+    worthwhile: -0.1,
+  }),
+  "COMPAREMANY six rates of seed in four beds": askedMany(rice, { usual: "100 kg" }),
+  "COMPAREMANY six rates of seed in four beds, three plots missing": askedMany(inFourBeds("rice without three plots"), {
+    usual: "100 kg",
+  }),
+  "COMPAREMANY two plants each": askedMany(
+    [
+      [20, "bare"],
+      [24, "bare"],
+      [31, "straw"],
+      [40, "straw"],
+      [22, "bark"],
+      [27, "bark"],
+    ],
+    { usual: "bare" },
+  ),
+  "COMPAREMANY three plants each, one far ahead": askedMany(
+    [20, 22, 24, 40, 41, 43, 21, 22, 25].map(
+      (amount, at): PlantRow => [amount, ["bare", "straw", "bark"][Math.floor(at / 3)] ?? ""],
+    ),
+    { usual: "bare" },
+  ),
+  "COMPAREMANY a treatment lost whole, a row without a treatment, a bed with one treatment": askedMany(
+    [
+      ...mulches.map(([grams, name, bed]): PlantRow => [name === "Woodchip" ? "lost" : grams, name, bed ?? 0]),
+      [3100, null, 3],
+      [2900, "Straw", 9],
+    ],
+    { usual: "Bare soil" },
+  ),
+  "COMPAREMANY no plants of the usual": askedMany(
+    withoutBeds.map(([grams, name]): PlantRow => [name === "Bare soil" ? "not weighed" : grams, name]),
+    { usual: "Bare soil" },
+  ),
+  "COMPAREMANY all plants equal": askedMany(
+    withoutBeds.map(([, name]): PlantRow => [3000, name]),
+    { usual: "Bare soil" },
+  ),
+  "COMPAREMANY a usual that bore nothing": askedMany(
+    withoutBeds.map(([grams, name]): PlantRow => [name === "Bare soil" ? 0 : grams, name]),
+    { usual: "Bare soil" },
+  ),
 };

@@ -9,7 +9,6 @@ import { pinBar } from "./pinBar";
 import { isAlike, type Seen, see, type Within, within } from "./seen";
 import { startView } from "./startView";
 import type { View } from "./view";
-import { viewOf } from "./viewOf";
 
 /** The part of the pane that explains the selected cell. */
 export function explainPart(context: Context): Part {
@@ -33,22 +32,31 @@ export function explainPart(context: Context): Part {
     turn += 1;
     const mine = turn;
     const { trouble } = context.watched.get();
-    const [next, met] = await look().then(
-      (seen): [Seen | null, SheetTrouble | null] => [seen, trouble],
-      (reason: unknown): [Seen | null, SheetTrouble] => [stage.seen(), asTrouble(reason)],
-    );
+    const [next, view, met] = await look()
+      .then(async (seen): Promise<Looked> => [seen, seen === null ? null : await viewFor(seen), trouble])
+      .catch((reason: unknown): Looked => [stage.seen(), null, asTrouble(reason)]);
     if (mine !== turn) return;
-    stage.show(next, met, (seen, call) => void settle(() => see({ ...seen, pick: call }, context)));
+    stage.show(next, view, met);
     pin.show(next);
   }
+
+  /** What explains cells is loaded with the first of them: a pane may stand open for long without one. */
+  async function viewFor(seen: Seen): Promise<() => View> {
+    const { viewOf } = await import("./viewOf");
+    return () => viewOf(seen, context, (call) => void settle(() => see({ ...seen, pick: call }, context)));
+  }
 }
+
+/** A cell to explain, what makes its view, and what went wrong. */
+type Looked = readonly [Seen | null, (() => View) | null, SheetTrouble | null];
 
 /** What the part shows at the moment. */
 interface Stage {
   readonly root: HTMLElement;
   readonly seen: () => Seen | null;
   readonly isHeld: () => boolean;
-  readonly show: (next: Seen | null, trouble: SheetTrouble | null, pick: (seen: Seen, call: number) => void) => void;
+  /** `view` makes the view of `next` where that is not shown yet; null where there is nothing to explain. */
+  readonly show: (next: Seen | null, view: (() => View) | null, trouble: SheetTrouble | null) => void;
 }
 
 function explainStage(context: Context): Stage {
@@ -59,11 +67,11 @@ function explainStage(context: Context): Stage {
   let view: View = start;
   return { root, seen: () => seen, isHeld: () => view.isHeld(), show };
 
-  function show(next: Seen | null, trouble: SheetTrouble | null, pick: (seen: Seen, call: number) => void): void {
+  function show(next: Seen | null, made: (() => View) | null, trouble: SheetTrouble | null): void {
     note.replaceChildren(...(trouble === null ? [] : [troubleText(trouble)]));
     if (!isAlike(next, seen)) {
       seen = next;
-      replace(next === null ? start : viewOf(next, context, (call) => pick(next, call)));
+      replace(made === null ? start : made());
     }
     view.follow(selectedWithin(next, context));
   }

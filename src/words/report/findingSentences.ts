@@ -2,7 +2,9 @@ import type { ManyTreatments, TreatmentFound } from "../../nouns/findings/manyTr
 import { isKnown } from "../../nouns/known";
 import type { TellableFinding } from "../../nouns/report";
 import type { Verdict } from "../../nouns/verdict";
+import { manyAverages } from "../manyTreatments";
 import { moreOrLess } from "../moreOrLess";
+import { pairsShown } from "../pairsShown";
 import { percentText } from "../percent";
 import { rangeSentences } from "../rangeSentences";
 import { sentenceStart } from "../sentenceStart";
@@ -20,7 +22,8 @@ export function findingSentences(finding: TellableFinding): readonly string[] {
   const [first = "", ...rest] = told;
   if (finding.finding === "two-treatments") return [first, ...rangeSentences(finding), ...rest];
   if (finding.finding !== "many-treatments" || finding.nothingIn !== null) return told;
-  return [first, ...(finding.usual === null ? pairs(finding) : againstUsual(finding, finding.usual))];
+  const averages = splitSentences(manyAverages(finding));
+  return [...averages, ...(finding.usual === null ? pairsShown(finding) : againstUsual(finding, finding.usual))];
 }
 
 function againstUsual({ treatments, worthwhile }: ManyTreatments, usual: string): readonly string[] {
@@ -32,7 +35,8 @@ function againstUsual({ treatments, worthwhile }: ManyTreatments, usual: string)
 function oneSentences({ name, againstUsual: one }: TreatmentFound, usual: string, enough: string): readonly string[] {
   const label = sentenceStart(shortLabel(name));
   if (one === null) return [`${label} had no usable plants.`];
-  const change = isKnown(one.change) ? moreOrLess(one.change) : null;
+  if (!isKnown(one.change) || one.verdict === "none") return [`For ${label} there is no answer in percent.`];
+  const change = moreOrLess(one.change);
   const gave = `${label} gave ${change === null ? `as much per plant as ${usual}` : `${change} per plant than ${usual}`}.`;
   return [gave, `The true change may be ${treatmentRange(one)}, ${means(one.verdict, enough)}.`];
 }
@@ -59,18 +63,4 @@ function means(verdict: Verdict, enough: string): string {
     default:
       return "so it is not settled";
   }
-}
-
-/** The pairs that were shown to differ, and what holds for the rest. */
-function pairs(found: ManyTreatments): readonly string[] {
-  const all = found.pairs();
-  const shown = all.filter(({ pValue }) => isKnown(pValue) && pValue < 1 - found.confidence);
-  const told = shown.map(
-    ({ higher, lower }) => `${sentenceStart(shortLabel(higher))} gave more than ${shortLabel(lower)}.`,
-  );
-  const open = all.length - shown.length;
-  if (open === 0) return told;
-  const rest =
-    shown.length === 0 ? "This trial cannot tell any of them apart." : "The other pairs cannot be told apart here.";
-  return [...told, rest];
 }

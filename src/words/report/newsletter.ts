@@ -6,9 +6,9 @@ export function newsletter({ title, question, laidOut, results, couldFool, safet
   return paragraphsOf(
     [title],
     [question, ...laidOut.slice(0, 1), ...(results[0]?.compared.slice(0, 1) ?? [])],
-    ...results.map(({ about, finding, howSureBriefly }) => [
+    ...results.map(({ about, findingBriefly, howSureBriefly }) => [
       results.length > 1 ? `${about}.` : "",
-      ...finding,
+      ...findingBriefly,
       ...howSureBriefly,
     ]),
     couldFool.slice(-1),

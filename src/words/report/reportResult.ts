@@ -1,6 +1,8 @@
+import type { Explanation } from "../../nouns/explanation";
 import type { ReportResult, TellableFinding } from "../../nouns/report";
 import type { TrialNotes } from "../../nouns/trialNotes";
 import { explain } from "../explain";
+import { treatmentRanges } from "../treatmentRanges";
 import { barsOf } from "./barsOf";
 import { comparedSentences } from "./comparedSentences";
 import { findingSentences } from "./findingSentences";
@@ -22,8 +24,16 @@ export function reportResult(finding: TellableFinding, notes: TrialNotes): Repor
     unit,
     bars: barsOf(finding),
     finding: findingSentences(finding),
+    findingBriefly: findingBriefly(finding, told),
     say: splitSentences(told.say),
     ...howSure(finding),
     next: nextSentences(finding),
   };
+}
+
+/** Several treatments in the cell's words, and the ranges of those that were settled. */
+function findingBriefly(finding: TellableFinding, { finding: told }: Explanation): readonly string[] {
+  if (finding.finding !== "many-treatments") return findingSentences(finding);
+  const settled = finding.treatments.filter(({ againstUsual }) => /^(up|down)-/.test(againstUsual?.verdict ?? ""));
+  return [...splitSentences(told), ...treatmentRanges({ ...finding, treatments: settled })];
 }
