@@ -1,4 +1,5 @@
 import type { Report, Telling } from "../../nouns/report";
+import { notesOn } from "../../nouns/trialNotes";
 import { reportOf } from "../../words/report/reportOf";
 import type { Context } from "../context";
 import { plannedOn, withPlan } from "./plannedOn";
@@ -11,8 +12,9 @@ export async function reportFor(
   form: TellForm,
   { sheet }: Pick<Context, "sheet">,
 ): Promise<Report> {
-  const planned = await plannedOn(sheet, chosen[0]?.sheet ?? "");
-  const notes = withPlan(await sheet.notes(), planned);
+  const home = chosen[0]?.sheet ?? "";
+  const planned = await plannedOn(sheet, home);
+  const notes = withPlan(notesOn(await sheet.notes(), home), planned);
   const telling: Telling = {
     ...form.given(planned),
     findings: chosen.map(({ finding }) => finding),
