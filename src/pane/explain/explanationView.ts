@@ -4,6 +4,7 @@ import type { Finding } from "../../nouns/finding";
 import { isTellable } from "../../nouns/report";
 import { explain } from "../../words/explain";
 import { inMainMeasure } from "../../words/mainMeasure";
+import { notesToSearch, safetyLines } from "../../words/safety";
 import { openQuestions } from "../../words/trialQuestions";
 import { withCautions } from "../../words/withCautions";
 import { withTrial } from "../../words/withTrial";
@@ -18,6 +19,7 @@ import type { Picture } from "../plots/picture";
 import { pictureOf } from "../plots/pictureOf";
 import { plantKey } from "../plots/plants";
 import { swapsPicture } from "../plots/swaps";
+import { textsIn } from "../textsIn";
 import { notes } from "./notes";
 import { numbersPart } from "./numbersPart";
 import { planningPicture } from "./planningPicture";
@@ -49,6 +51,7 @@ export function explanationView(seen: Seen, answer: Answer, context: Context): V
     ...beds.map((drawn) => section("Bed by bed", [drawn.root])),
     inBeds.root,
     luckPart(told, answer),
+    safetyPart(seen),
     lookOutPart(told.lookOutFor.filter(({ code }) => code !== "C11")),
     questionsLine(seen, finding),
     told.next.length === 0 ? null : section("Next", paragraphs(told.next)),
@@ -108,6 +111,13 @@ function lookOutPart(cautions: readonly CautionLine[]): Child {
   const open = [...sentences.slice(0, -1).slice(0, 2), ...sentences.slice(-1)];
   const more = rest.length === 0 ? null : folded(`${rest.length} more to look out for`, () => [list(rest)]);
   return section("Look out for", [list(open), more]);
+}
+
+/** The lines on safety that words in the cells or notes call for; they stand apart, as they change no result. */
+function safetyPart({ asked, notes: trial }: Seen): Child {
+  const cells = "ranges" in asked ? textsIn(asked.ranges) : [];
+  const lines = safetyLines([...cells, ...notesToSearch(trial)]);
+  return lines.length === 0 ? null : section("Safety", paragraphs(lines));
 }
 
 /** How far the trial's checklist is answered, where its answers could warn of something. */

@@ -4,6 +4,7 @@ import { debounced } from "../debounced";
 import { element } from "../dom/element";
 import { asTrouble, troubleText } from "../trouble";
 import { keptLine } from "./keptLine";
+import { searched } from "./searched";
 import { trialForm } from "./trialForm";
 
 /** Typing is over when nothing was typed for so many milliseconds. */
@@ -39,7 +40,14 @@ export function trial({ sheet, watched }: Pick<Context, "sheet" | "watched">, ro
   watched.listen(() => {
     if (!root.hidden) void look();
   });
-  return () => void look().then(async () => form.offer(await sheetsToOffer({ sheet, watched })));
+  return () => void look().then(search);
+
+  async function search(): Promise<void> {
+    const { sheets, texts } = await searched(sheet);
+    const { selection } = watched.get();
+    form.offer(selection === null ? sheets : [selection.sheet, ...sheets]);
+    form.warn(texts);
+  }
 
   async function look(): Promise<void> {
     await keeping;
@@ -64,16 +72,4 @@ export function trial({ sheet, watched }: Pick<Context, "sheet" | "watched">, ro
       line.failed(troubleText(asTrouble(reason)));
     }
   }
-}
-
-/** The sheet in view, and those that hold our formulas: searching them takes long in a large workbook. */
-async function sheetsToOffer({ sheet, watched }: Pick<Context, "sheet" | "watched">): Promise<readonly string[]> {
-  const { selection } = watched.get();
-  const inView = selection === null ? [] : [selection.sheet];
-  // A spreadsheet that is busy offers fewer sheets; the next opening asks once more.
-  const calls = await sheet.calls().catch((reason: unknown) => {
-    asTrouble(reason);
-    return [];
-  });
-  return [...inView, ...calls.map((call) => call.sheet)];
 }

@@ -41,3 +41,17 @@ it("notes about another sheet are not told", async () => {
   expect(text).not.toContain(chosen);
   expect(text).toContain("0 of 11 answered");
 });
+
+it("a heading of a treatment calls for its line on safety, and the finding stays what it was", async () => {
+  const finding = () => pane.root.querySelector(".finding")?.textContent;
+  const before = finding();
+  expect(shownText(pane.root)).not.toContain("Safety");
+  pane.sheet.fill("C1", [["Chicken pellets"]]);
+  await settled();
+  expect(shownText(pane.root)).toContain("SafetyRaw manure can carry germs that make people ill.");
+  expect(finding()).toBe(before);
+});
+
+it("a word in the notes does as well", async () => {
+  expect(await note({ measure: "fruit after feeding" })).toContain("SafetyFollow the product label");
+});

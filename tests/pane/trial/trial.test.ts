@@ -110,6 +110,24 @@ it("the notes can be about one sheet, which is kept and shown though no formula 
   expect((await sheet.notes()).onlySheet).toBe("Nets");
 });
 
+it("words in the cells that formulas read, and in the notes, call for lines on safety", async () => {
+  expect(root.textContent).not.toContain("Safety");
+  await fill("Main measure", "harvest after spraying");
+  expect(root.textContent).toContain("Follow the product label");
+  await fill("Main measure", "harvest");
+  expect(root.textContent).not.toContain("Safety");
+  sheet.fill("A1", [
+    ["Plain water", "Nettle tea"],
+    [2, 3],
+    [3, 4],
+  ]);
+  await sheet.enter("D1", "=FAIRBED.COMPARETWO(A1:A3,B1:B3)+FAIRBED.COMPARETWO(nowhere,B1:B3)");
+  open();
+  await settled();
+  expect(root.textContent).toContain("Raw manure can carry germs");
+  expect(root.textContent).toContain("ask your local extension or advisory service");
+});
+
 it("shows what the workbook keeps when the part is opened, and when another workbook comes", async () => {
   await sheet.keepNotes(marlpitCorner);
   open();
