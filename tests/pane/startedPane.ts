@@ -15,7 +15,11 @@ export const comparison = "=FAIRBED.COMPARETWO(B1:B4,C1:C4)";
 
 export async function startedPane(): Promise<StartedPane> {
   // what the pane loads with its first comparison, or with a part, is at hand, so that nothing below waits for it
-  await Promise.all([import("../../src/pane/beside/around"), import("../../src/pane/plan/plan")]);
+  await Promise.all([
+    import("../../src/pane/beside/around"),
+    import("../../src/pane/explain/viewOf"),
+    import("../../src/pane/plan/plan"),
+  ]);
   vi.stubGlobal("matchMedia", () => ({ matches: false, addEventListener: () => {} }));
   const desk = handMadeDesk();
   const sheet = memorySheet(desk as Desk);

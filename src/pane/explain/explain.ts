@@ -9,7 +9,6 @@ import { pinBar } from "./pinBar";
 import { isAlike, type Seen, see, type Within, within } from "./seen";
 import { startView } from "./startView";
 import type { View } from "./view";
-import { viewOf } from "./viewOf";
 
 /** The part of the pane that explains the selected cell. */
 export function explainPart(context: Context): Part {
@@ -33,14 +32,30 @@ export function explainPart(context: Context): Part {
     turn += 1;
     const mine = turn;
     const { trouble } = context.watched.get();
-    const [next, met] = await look().then(
-      (seen): [Seen | null, SheetTrouble | null] => [seen, trouble],
-      (reason: unknown): [Seen | null, SheetTrouble] => [stage.seen(), asTrouble(reason)],
-    );
+    const outcome = await look()
+      .then(async (seen): Promise<Outcome> => ({ seen, trouble, views: seen === null ? null : await views() }))
+      .catch((reason: unknown): Outcome => ({ seen: stage.seen(), trouble: asTrouble(reason), views: null }));
     if (mine !== turn) return;
-    stage.show(next, met, (seen, call) => void settle(() => see({ ...seen, pick: call }, context)));
-    pin.show(next);
+    stage.show(outcome, (seen, call) => void settle(() => see({ ...seen, pick: call }, context)));
+    pin.show(outcome.seen);
   }
+}
+
+/** What there is to show after a look at the sheet. */
+interface Outcome {
+  readonly seen: Seen | null;
+  /** Why it is not what the grower selected; null when it is. */
+  readonly trouble: SheetTrouble | null;
+  /** Null where nothing new is to be explained. */
+  readonly views: typeof import("./viewOf") | null;
+}
+
+/** The explanations are fetched with the first of them, so that the pane itself loads at once. */
+function views(): Promise<typeof import("./viewOf")> {
+  return import("./viewOf").catch(() => {
+    const notFetched: SheetTrouble = { trouble: "unreadable", where: "The explanation" };
+    throw notFetched;
+  });
 }
 
 /** What the part shows at the moment. */
@@ -48,7 +63,7 @@ interface Stage {
   readonly root: HTMLElement;
   readonly seen: () => Seen | null;
   readonly isHeld: () => boolean;
-  readonly show: (next: Seen | null, trouble: SheetTrouble | null, pick: (seen: Seen, call: number) => void) => void;
+  readonly show: (outcome: Outcome, pick: (seen: Seen, call: number) => void) => void;
 }
 
 function explainStage(context: Context): Stage {
@@ -59,11 +74,11 @@ function explainStage(context: Context): Stage {
   let view: View = start;
   return { root, seen: () => seen, isHeld: () => view.isHeld(), show };
 
-  function show(next: Seen | null, trouble: SheetTrouble | null, pick: (seen: Seen, call: number) => void): void {
+  function show({ seen: next, trouble, views }: Outcome, pick: (seen: Seen, call: number) => void): void {
     note.replaceChildren(...(trouble === null ? [] : [troubleText(trouble)]));
     if (!isAlike(next, seen)) {
       seen = next;
-      replace(next === null ? start : viewOf(next, context, (call) => pick(next, call)));
+      replace(next === null || views === null ? start : views.viewOf(next, context, (call) => pick(next, call)));
     }
     view.follow(selectedWithin(next, context));
   }
