@@ -1,7 +1,10 @@
 import type { Explanation } from "../nouns/explanation";
 import type { ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isKnown } from "../nouns/known";
+import type { Verdict } from "../nouns/verdict";
 import { counted } from "./counted";
+import { decisionSentences } from "./decision";
+import { mirrored } from "./direction";
 import { listText } from "./list";
 import { lookOutFor } from "./lookOutFor";
 import { manyMethod } from "./manyMethod";
@@ -47,16 +50,22 @@ function luck({ treatments, usual }: ManyTreatments): readonly string[] {
   return usual === null ? [more, shared] : [...ranges, more];
 }
 
+/** The front-runner once more, unless it is shown to be behind (METHODS 9.1 and 2.1). */
 function next({ treatments, usual, unevenness, beds, worthwhile }: ManyTreatments): readonly string[] {
-  const [front] = treatments.filter(({ isUsual }) => !isUsual);
+  const sign = worthwhile.lessWanted ? -1 : 1;
+  const others = treatments.filter(({ isUsual }) => !isUsual);
+  const front = worthwhile.lessWanted ? others.at(-1) : others[0];
   if (front === undefined || usual === null || !isKnown(unevenness)) return [];
+  const { change, verdict } = front.againstUsual ?? { change: null, verdict: "none" };
+  if (behind.has(worthwhile.lessWanted ? mirrored(verdict) : verdict)) return decisionSentences("down-enough");
   const again = `Try ${shortLabel(front.name)} against ${shortLabel(usual)} once more.`;
-  const change = front.againstUsual?.change;
-  if (change === undefined || !isKnown(change) || change === 0 || unevenness <= 0) return [again];
-  const half = (Math.sign(change) * (worthwhile.size + Math.abs(change))) / 2;
+  if (change === null || !isKnown(change) || unevenness <= 0) return [again];
+  const half = (sign * (worthwhile.size + Math.max(worthwhile.size, sign * change))) / 2;
   const plan = { change: half, unevenness, treatments: 2, beds: beds === null ? null : ("one each" as const) };
   return [again, `To plan it, type ${planCall(plan)}.`];
 }
+
+const behind: ReadonlySet<Verdict> = new Set<Verdict>(["down-enough", "down-small", "down-unclear"]);
 
 function workings(found: ManyTreatments): readonly string[] {
   const { pAllTogether, unevenness, idleBeds, worthwhile } = found;
