@@ -23,6 +23,7 @@ export function notesFromText(text: string | null): TrialNotes {
     season: textIn(kept.season),
     worthwhile: kept.worthwhile === 0 ? null : numberIn(kept.worthwhile),
     stopDate: numberIn(kept.stopDate),
+    onlySheet: textIn(kept.onlySheet),
   };
 }
 

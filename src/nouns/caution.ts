@@ -31,6 +31,7 @@ export type Caution =
   | { readonly caution: "C06"; readonly places: readonly Place[] }
   | { readonly caution: "C07"; readonly name: string | null; readonly role: "usual" | "new" }
   | { readonly caution: "C09"; readonly name: string | null; readonly share: number }
+  | { readonly caution: "C10" }
   | { readonly caution: "C11" }
   | { readonly caution: "C12" }
   | { readonly caution: "C13" }
@@ -47,6 +48,9 @@ export type Caution =
   | { readonly caution: "C28" }
   | { readonly caution: "C29" }
   | { readonly caution: "C30" }
+  | { readonly caution: "C31" }
+  | { readonly caution: "C32" }
+  | { readonly caution: "C34" }
   | { readonly caution: "C35"; readonly place: Place }
   | { readonly caution: "C36"; readonly comparisons: number }
   | { readonly caution: "C37" }

@@ -1,3 +1,4 @@
+import type { Finding } from "./finding";
 import type { ManyTreatments } from "./findings/manyTreatments";
 import type { ManyTrials } from "./findings/manyTrials";
 import type { TotalsOnly } from "./findings/totalsOnly";
@@ -9,6 +10,20 @@ import type { TrialNotes } from "./trialNotes";
 
 /** A finding that an audience can be told: what one way of growing gave beside another. */
 export type TellableFinding = TwoTreatments | ManyTreatments | TotalsOnly | ManyTrials | WorthIt | UpDown;
+
+const tellable: ReadonlySet<Finding["finding"]> = new Set<TellableFinding["finding"]>([
+  "two-treatments",
+  "many-treatments",
+  "totals-only",
+  "many-trials",
+  "worth-it",
+  "up-down",
+]);
+
+/** Whether a finding is one that an audience can be told. */
+export function isTellable(finding: Finding): finding is TellableFinding {
+  return tellable.has(finding.finding);
+}
 
 /** What a grower wants to tell: the results, in order, and what is known of the trial beside its numbers. */
 export interface Telling {

@@ -40,6 +40,8 @@ export interface TrialNotes {
   readonly worthwhile: number | null;
   /** The day the harvest stops for all, as the spreadsheet's day number (see nouns/day.ts). */
   readonly stopDate: number | null;
+  /** The one sheet that the trial stands on, where the workbook holds others too; "" for the whole workbook. */
+  readonly onlySheet: string;
 }
 
 /** The notes of a workbook in which nothing was written yet. */
@@ -52,4 +54,10 @@ export const blankNotes: TrialNotes = {
   season: "",
   worthwhile: null,
   stopDate: null,
+  onlySheet: "",
 };
+
+/** The notes as they hold on a sheet: blank where they are about another one. */
+export function notesOn(notes: TrialNotes, sheet: string): TrialNotes {
+  return notes.onlySheet === "" || notes.onlySheet === sheet ? notes : blankNotes;
+}

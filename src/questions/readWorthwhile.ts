@@ -3,8 +3,8 @@ import type { Worthwhile } from "../nouns/verdict";
 import { readFraction } from "../ranges/readFraction";
 import type { Given } from "./given";
 
-/** Taken when the grower names no worthwhile change. */
-const USUAL_SIZE = 0.1;
+/** Taken when the grower names no worthwhile change, as a fraction. */
+export const USUAL_SIZE = 0.1;
 
 /** The smallest change the grower would act on; below zero means that less is wanted. */
 export function readWorthwhile(given: Given): Worthwhile | Problem {

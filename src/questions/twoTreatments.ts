@@ -6,17 +6,18 @@ import { lossTest } from "../methods/lossTest";
 import { rankSum } from "../methods/rankSum";
 import { signedRank } from "../methods/signedRank";
 import { signFlip } from "../methods/signFlip";
-import { cappedVerdict, rangeVerdict } from "../methods/verdict";
+import { cappedVerdict } from "../methods/verdict";
 import type { Group, HowTwo, LabelSwap, TwoTreatments } from "../nouns/findings/twoTreatments";
-import { isKnown, type Known } from "../nouns/known";
+import { isKnown } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import type { LostPlants } from "../nouns/lostPlants";
 import type { Plant, Sample } from "../nouns/sample";
-import type { RangeVerdict, Worthwhile } from "../nouns/verdict";
+import type { Worthwhile } from "../nouns/verdict";
 import { valuesOf } from "./harvest";
 import { onePlantDecides } from "./onePlantDecides";
 import { isPaired, type TwoGroups } from "./readTwoGroups";
 import { twoTreatmentCautions } from "./twoTreatmentCautions";
+import { verdictOfRange } from "./verdictOfRange";
 
 /** The options of a comparison of two treatments, as typed or by default. */
 export interface TwoTreatmentsAsked {
@@ -35,7 +36,7 @@ export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): T
   const layout = layoutOf(options.how);
   const compared =
     nothingIn === null ? compareMeans(before, after, { layout, confidence: options.confidence }) : NOTHING;
-  const range = verdictOfRange(compared, options.worthwhile);
+  const range = verdictOfRange(compared, options.worthwhile.size);
   const basis = pairs === null ? { usual: before.length, tried: after.length } : { pairs: pairs.complete };
   const ranks = nothingIn === null ? rankFigures(options.how, before, after) : {};
   const { g, standardError, usualMean, triedMean, ...figures } = compared;
@@ -85,16 +86,6 @@ function emptyRange({ usual, tried, usualPlants, triedPlants }: TwoGroups): stri
 function layoutOf(how: HowTwo): Layout {
   if (isPaired(how)) return "pairs";
   return how === "equal unevenness" ? how : "separate";
-}
-
-/** What the range says, or why there is none. */
-function verdictOfRange(
-  { change, changeRange, t }: MeansCompared,
-  { size }: Worthwhile,
-): RangeVerdict | Exclude<Known, number> {
-  if (!isKnown(t)) return t;
-  if (!isKnown(change)) return change;
-  return rangeVerdict(changeRange.low, changeRange.high, size);
 }
 
 /** A rank test's own figures in place of the t test's. */

@@ -1,5 +1,6 @@
 import { compareMeans, type MeansCompared } from "../methods/compareMeans";
 import { type Costs, moneyLeft } from "../methods/moneyLeft";
+import { cappedVerdict } from "../methods/verdict";
 import type { Caution } from "../nouns/caution";
 import type { NextPlanting, WorthIt, WorthVerdict } from "../nouns/findings/worthIt";
 import { type Absence, isKnown, type Known, type Limits } from "../nouns/known";
@@ -16,6 +17,8 @@ import { lossesLeftOut } from "./lossesLeftOut";
 import { plantCautions } from "./plantCautions";
 import { readingCautions } from "./readingCautions";
 import { readTwoGroups, type TwoGroups } from "./readTwoGroups";
+import { USUAL_SIZE } from "./readWorthwhile";
+import { verdictOfRange } from "./verdictOfRange";
 
 const CONFIDENCE = 0.95;
 const WAYS = ["separate", "pairs"] as const;
@@ -50,6 +53,10 @@ export function worthIt(given: Given): WorthIt | Problem {
     triedMean: compared.triedMean,
     ...options,
     ...figures(compared, single, options),
+    harvest: cappedVerdict(
+      verdictOfRange(compared, USUAL_SIZE),
+      how === "pairs" ? { pairs: before.length } : { usual: before.length, tried: after.length },
+    ),
     cautions: lazy((): readonly Caution[] => [
       { caution: "C25" },
       ...(single ? [] : plantCautions({ usual: groups.usualPlants, tried: groups.triedPlants, how, g: compared.g })),

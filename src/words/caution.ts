@@ -67,9 +67,29 @@ const weakBase = {
 
 /** The cautions whose words never change. */
 const fixed: Readonly<
-  Record<"C04" | "C11" | "C12" | "C13" | "C17" | "C18" | "C22" | "C25" | "C28" | "C29" | "C30" | "C37" | "C39", string>
+  Record<
+    | "C04"
+    | "C10"
+    | "C11"
+    | "C12"
+    | "C13"
+    | "C17"
+    | "C18"
+    | "C22"
+    | "C25"
+    | "C28"
+    | "C29"
+    | "C30"
+    | "C31"
+    | "C32"
+    | "C34"
+    | "C37"
+    | "C39",
+    string
+  >
 > = {
   C04: "About the lost plants: was it the treatment or an accident? The answer decides how to count them.",
+  C10: "If you chose which plants got which, your choice may be the cause.",
   C11: "You planted in beds. Compare within them: that one counts, whatever it shows.",
   C12: "One place, one season.",
   C13: "Totals hide how plants differed; nothing here measures luck.",
@@ -80,6 +100,9 @@ const fixed: Readonly<
   C28: "Under four plants each cannot settle anything.",
   C29: "More likely to miss a real change than to see it.",
   C30: "When a small trial finds a gain, the gain is often smaller in truth.",
+  C31: "The treatments started with different seedlings, so this compares seedlings as well.",
+  C32: "Several things changed at once; the trial cannot say which did it.",
+  C34: "Choose your main measure before harvest. If you choose the one that looks good, you choose luck.",
   C37: "These are totals, not amounts per plant. Give plants_each if the treatments differ in plants.",
   C39: "This takes the gain as alike in all of them.",
 };

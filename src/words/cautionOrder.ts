@@ -12,9 +12,9 @@ export function orderCautions(cautions: readonly Caution[]): readonly Caution[] 
 
 /** Priority 1, 2, 3, 4 and last; within a priority in METHODS' own order. */
 const order: readonly Caution["caution"][] = [
-  ...(["C01", "C02", "C18", "C05", "C21", "C13", "C17", "C35"] as const),
-  ...(["C03", "C04", "C09", "C11", "C06", "C15", "C22", "C28", "C29", "C37", "C38", "C39"] as const),
-  ...(["C07", "C16", "C20", "C25", "C27", "C30", "C36"] as const),
+  ...(["C01", "C02", "C18", "C05", "C21", "C13", "C17", "C31", "C32", "C35"] as const),
+  ...(["C03", "C04", "C09", "C11", "C06", "C10", "C15", "C22", "C28", "C29", "C37", "C38", "C39"] as const),
+  ...(["C07", "C16", "C20", "C25", "C27", "C30", "C34", "C36"] as const),
   "C14",
   "C12",
 ];

@@ -1,7 +1,10 @@
 import type { Explanation } from "../nouns/explanation";
-import type { ManyTreatments } from "../nouns/findings/manyTreatments";
+import type { AgainstUsual, ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isKnown } from "../nouns/known";
+import type { Verdict } from "../nouns/verdict";
 import { counted } from "./counted";
+import { decisionSentences } from "./decision";
+import { mirrored } from "./direction";
 import { listText } from "./list";
 import { lookOutFor } from "./lookOutFor";
 import { manyMethod } from "./manyMethod";
@@ -43,40 +46,49 @@ function luck(found: ManyTreatments): readonly string[] {
 }
 
 function next(found: ManyTreatments): readonly string[] {
-  const { treatments, usual, unevenness, beds, worthwhile, nothingIn } = found;
+  const { treatments, usual, worthwhile, nothingIn } = found;
   if (nothingIn !== null) return ["It was a demonstration. Say what you saw, and plan a trial."];
   if (usual === null) return ["Name your usual treatment in the formula, and each change is told in percent."];
-  const compared = treatments.flatMap(({ againstUsual }) => againstUsual ?? []);
-  if (!compared.some(({ change }) => isKnown(change))) return ["Judge the gaps between them in amounts."];
-  if (compared.every(({ verdict }) => verdict === "none")) return ["Check the amounts, and ask again."];
-  const front = frontRunner(found);
-  const name = shortLabel(usual);
-  if (front === null)
-    return [
-      `None came out ${worthwhile.lessWanted ? "lower than" : "ahead of"} ${name}. Make no change on this evidence.`,
-    ];
+  const others = treatments.flatMap(({ name, againstUsual }) =>
+    againstUsual === null ? [] : [{ name, ...againstUsual }],
+  );
+  const front = frontRunner(others, worthwhile.lessWanted);
+  if (front === undefined) return ["Judge the gaps between them in amounts."];
+  if (others.every(({ verdict }) => verdict === "none")) return ["Check the amounts, and ask again."];
+  return nextTrial(found, front, shortLabel(usual));
+}
+
+/** The front-runner once more; nothing where it is behind (METHODS 9.1 and 2.1). */
+function nextTrial(
+  { unevenness, beds, worthwhile }: ManyTreatments,
+  { name, change, verdict }: FrontRunner,
+  usual: string,
+): readonly string[] {
+  const { lessWanted } = worthwhile;
+  if (behind.has(lessWanted ? mirrored(verdict) : verdict)) return decisionSentences("down-enough");
+  if (lessWanted ? change >= 0 : change <= 0)
+    return [`None came out ${lessWanted ? "lower than" : "ahead of"} ${usual}. Make no change on this evidence.`];
   const plan = {
-    change: front.change,
+    change,
     worthwhile,
     unevenness: isKnown(unevenness) ? unevenness : null,
     beds: beds === null ? null : ("one each" as const),
   };
-  return [`Try ${shortLabel(front.name)} against ${name} once more.`, planSentence(plan)];
+  return [`Try ${shortLabel(name)} against ${usual} once more.`, planSentence(plan)];
 }
 
-/** The treatment that changed most the way the grower wants; null where none did. */
-function frontRunner({
-  treatments,
-  worthwhile,
-}: ManyTreatments): { readonly name: string; readonly change: number } | null {
-  const sign = worthwhile.lessWanted ? -1 : 1;
-  const changes = treatments.flatMap(({ name, againstUsual }) => {
-    const change = againstUsual?.change;
-    return change !== undefined && isKnown(change) && sign * change > 0 ? [{ name, change }] : [];
-  });
-  const [front = null] = changes.sort((one, other) => sign * (other.change - one.change));
-  return front;
+/** A treatment set against the usual. */
+type Compared = AgainstUsual & { readonly name: string };
+
+type FrontRunner = Compared & { readonly change: number };
+
+/** The one that changed most the way the grower wants, or least the other way; undefined where no change is known. */
+function frontRunner(compared: readonly Compared[], lessWanted: boolean): FrontRunner | undefined {
+  const known = compared.flatMap((one) => (isKnown(one.change) ? [{ ...one, change: one.change }] : []));
+  return known.sort((one, other) => (lessWanted ? one.change - other.change : other.change - one.change))[0];
 }
+
+const behind: ReadonlySet<Verdict> = new Set<Verdict>(["down-enough", "down-small", "down-unclear"]);
 
 function workings(found: ManyTreatments): readonly string[] {
   const { pAllTogether, unevenness, idleBeds, worthwhile } = found;

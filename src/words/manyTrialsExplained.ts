@@ -2,6 +2,7 @@ import type { Explanation } from "../nouns/explanation";
 import type { ManyTrials } from "../nouns/findings/manyTrials";
 import { isKnown } from "../nouns/known";
 import { counted } from "./counted";
+import { decisionSentences } from "./decision";
 import { lookOutFor } from "./lookOutFor";
 import { tellManyTrials } from "./manyTrials";
 import { namesOf } from "./names";
@@ -19,7 +20,7 @@ export function explainManyTrials(found: ManyTrials): Explanation {
     compared: `${sentenceStart(tried)} against ${usual} in ${counted(trials.length, rowIs)}. Each counts once.`,
     luck: luck(found),
     lookOutFor: lookOutFor(found.cautions()),
-    next: [next(found)],
+    next: next(found),
     workings: [
       "The average of the logs of new over usual, with its t range (Student 1908), turned back into percent.",
       `Worthwhile is taken as ${percentText(worthwhile.size)}.`,
@@ -33,8 +34,8 @@ function luck({ trials, rowIs, changeRange }: ManyTrials): readonly string[] {
   return [`The range comes from how much the ${rowIs}s differ. Plants within them do not enter it.`];
 }
 
-function next({ trials, verdict, rowIs }: ManyTrials): string {
-  if (trials.length < 3 || verdict.startsWith("open")) return `Add one more ${rowIs}: each makes the range narrower.`;
-  if (verdict.startsWith("up")) return `Use it on part, and compare side by side once more.`;
-  return "No change on this evidence.";
+/** One more row while rows are few or open, else the decision table of METHODS 2.1. */
+function next({ trials, verdict, rowIs }: ManyTrials): readonly string[] {
+  if (trials.length < 3 || verdict.startsWith("open")) return [`Add one more ${rowIs}: each makes the range narrower.`];
+  return verdict === "few" ? ["No change on this evidence."] : decisionSentences(verdict);
 }

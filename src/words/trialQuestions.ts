@@ -1,4 +1,4 @@
-import type { TrialAnswer, TrialQuestion } from "../nouns/trialNotes";
+import { type TrialAnswer, type TrialNotes, type TrialQuestion, trialQuestions } from "../nouns/trialNotes";
 
 /** A question of the trial's checklist as it is asked (METHODS 9.3). */
 export function questionText(question: TrialQuestion): string {
@@ -25,3 +25,10 @@ export function answerText(answer: TrialAnswer): string {
 }
 
 const answers: Readonly<Record<TrialAnswer, string>> = { yes: "Yes", no: "No", "dont-know": "Don’t know" };
+
+/** How many questions are answered, while some are not; "" once all are. An answer "don't know" is one. */
+export function openQuestions({ answers: given }: Pick<TrialNotes, "answers">): string {
+  const answered = Object.keys(given).length;
+  if (answered === trialQuestions.length) return "";
+  return `Trial questions: ${answered} of ${trialQuestions.length} answered. The part Trial asks the rest.`;
+}

@@ -1,8 +1,10 @@
 import type { Explanation } from "../nouns/explanation";
-import type { WorthIt } from "../nouns/findings/worthIt";
+import type { WorthIt, WorthVerdict } from "../nouns/findings/worthIt";
 import { isKnown } from "../nouns/known";
+import type { Verdict } from "../nouns/verdict";
 import { amountText } from "./amount";
 import { counted } from "./counted";
+import { decision } from "./decision";
 import { lookOutFor } from "./lookOutFor";
 import { moneyText } from "./money";
 import { percentText } from "./percent";
@@ -48,23 +50,30 @@ function breakEven({ breakEvenExtra, breakEvenChange, unit }: WorthIt): string {
   return `Break-even needs ${amount} more per plant${share}.`;
 }
 
-/** The decision table of METHODS 2.1: what to do depends on whether the new way costs anything. */
-function decisionOf({ verdict, extraCost, left }: WorthIt): string {
-  if (extraCost > 0 || verdict.endsWith("on-averages")) return costly[verdict];
-  if (verdict === "does-not-pay") return "It saves less than the lost harvest is worth: drop or change the idea.";
-  if (verdict === "pays") return "Use it on part, and compare side by side once more.";
-  return left < 0
-    ? "No change on this evidence."
-    : "Your choice: it costs nothing extra. It may be worth trying again.";
+/**
+ * The decision table of METHODS 2.1: its left column where the new way costs nothing extra, its right one where it
+ * does, with the low end of the money for "WORTHIT's low end". Few plants leave it a hint or less, whatever it pays.
+ */
+function decisionOf({ verdict, harvest, extraCost, left }: WorthIt): string {
+  if (verdict.endsWith("on-averages")) return "Weigh plant by plant next time, to see whether it was luck.";
+  const { cheap, costly } = decision(harvest);
+  if (extraCost === 0) return `${sentenceStart(cheap)}.`;
+  if (hintOnly.has(harvest)) return `${sentenceStart(costly)}.`;
+  if (extraCost < 0) return whereItSaves(verdict, left);
+  if (verdict === "pays") return "Before you switch all of it, compare side by side once more.";
+  if (verdict === "does-not-pay") return "At these prices, drop it or find a cheaper way.";
+  if (harvest === "up-enough") return "Try it again. Switch if the low end is above 0 then, or a second season agrees.";
+  return harvest === "none" ? "Do not pay for it yet; try again with more plants." : `${sentenceStart(costly)}.`;
 }
 
-const costly: Readonly<Record<WorthIt["verdict"], string>> = {
-  pays: "Before you switch all of it, compare side by side once more.",
-  "does-not-pay": "At these prices, drop it or find a cheaper way.",
-  "may-or-may-not": "Do not pay for it yet; try again with more plants.",
-  "pays-on-averages": "Weigh plant by plant next time, to see whether it was luck.",
-  "does-not-pay-on-averages": "Weigh plant by plant next time, to see whether it was luck.",
-};
+const hintOnly: ReadonlySet<Verdict> = new Set<Verdict>(["few", "leaning-up", "leaning-down"]);
+
+/** A cheaper way may lose some harvest and still pay, so that the money decides alone. */
+function whereItSaves(verdict: WorthVerdict, left: number): string {
+  if (verdict === "does-not-pay") return "It saves less than the lost harvest is worth: drop or change the idea.";
+  if (verdict === "pays") return "Use it on part, and compare side by side once more.";
+  return left < 0 ? "No change on this evidence." : "Your choice: it saves money. It may be worth trying again.";
+}
 
 function nextPlanting({ nextPlants, nextPlanting: { low, middle, high } }: WorthIt): readonly string[] {
   if (nextPlants === null || !isKnown(middle)) return [];

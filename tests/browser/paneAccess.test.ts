@@ -81,7 +81,7 @@ it.each(["light", "dark"] as const)("axe finds nothing wrong with the part Trial
   const pane = page.locator("#pane");
   await page.emulateMedia({ colorScheme: scheme });
   await pane.getByRole("tab", { name: "Trial" }).click();
-  await pane.getByText("0 of 11 answered").waitFor();
+  await pane.getByText("0 of 11 answered", { exact: true }).waitFor();
   expect(await violations()).toEqual([]);
   await pane.getByLabel("Change worth acting on, in %").fill("0");
   await pane.getByText("Not kept yet").waitFor();

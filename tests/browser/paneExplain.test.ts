@@ -67,7 +67,9 @@ it("starts a comparison: two ranges from the selection, and the formula where th
   await selectColumn("D1", 9);
   await pane.getByRole("button", { name: "Take D1:D9" }).last().click();
   await select(page, "The trial", "J4");
-  await expect.poll(() => pane.locator(".preview:visible").first().textContent()).toBe("=FAIRBED.COMPARETWO(B1:B9,D1:D9)");
+  await expect
+    .poll(() => pane.locator(".preview:visible").first().textContent())
+    .toBe("=FAIRBED.COMPARETWO(B1:B9,D1:D9)");
   await pane.getByRole("button", { name: "Put it there" }).first().click();
   await expect.poll(() => value(page, "The trial", "J4")).toBe("Not settled");
   expect(await finding("J4")).toMatch(/^Woodchip gave 3070 a plant/);

@@ -21,6 +21,8 @@ it("the trial's notes are typed and answered by keyboard alone", async () => {
   }
   await pane.getByLabel("Change worth acting on, in %").focus();
   await page.keyboard.type("10");
+  // past the choice of the sheet
+  await page.keyboard.press("Tab");
   await page.keyboard.press("Tab");
   await page.keyboard.press("Space");
   expect(
@@ -42,7 +44,7 @@ it("the trial's notes are typed and answered by keyboard alone", async () => {
       .getByLabel("Yes")
       .isChecked(),
   ).toBe(true);
-  await expect.poll(() => pane.getByText("2 of 11 answered").isVisible()).toBe(true);
+  await expect.poll(() => pane.getByText("2 of 11 answered", { exact: true }).isVisible()).toBe(true);
   await expect.poll(() => pane.getByText("Kept with this workbook.").isVisible()).toBe(true);
 });
 
@@ -77,7 +79,28 @@ it("answers and texts survive a reload of the page", async () => {
       .getByRole("radio", { checked: true })
       .count(),
   ).toBe(0);
-  expect(await pane.getByText("2 of 11 answered").isVisible()).toBe(true);
+  expect(await pane.getByText("2 of 11 answered", { exact: true }).isVisible()).toBe(true);
+});
+
+it("Explain says what was measured, and warns of what was answered", async () => {
+  await question(/drawn by lot/)
+    .getByLabel("No", { exact: true })
+    .check();
+  await page.evaluate(() => fairbedPractice.port.select("The trial", "H3"));
+  await pane.getByRole("tab", { name: "Explain" }).click();
+  const told = async () => (await pane.getByRole("tabpanel").textContent()) ?? "";
+  await expect.poll(told).toContain("Our trial: grams of courgettes per plant, Marlpit Corner, 2023.");
+  expect(await told()).toContain("Straw gave 4350 grams a plant");
+  expect(await told()).toContain("Several things changed at once; the trial cannot say which did it.");
+});
+
+it("notes about another sheet stay untold, and come back", async () => {
+  await pane.getByRole("tab", { name: "Trial" }).click();
+  await pane.getByLabel("These notes are about").selectOption("Many crops");
+  await pane.getByRole("tab", { name: "Explain" }).click();
+  await expect.poll(async () => (await pane.getByRole("tabpanel").textContent()) ?? "").not.toContain("Marlpit Corner");
+  await pane.getByRole("tab", { name: "Trial" }).click();
+  await pane.getByLabel("These notes are about").selectOption("The trial");
 });
 
 it("Tell fills its sentences with them", async () => {

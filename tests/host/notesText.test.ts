@@ -11,6 +11,7 @@ const notes: TrialNotes = {
   season: "2023",
   worthwhile: -0.1,
   stopDate: 45_168,
+  onlySheet: "The trial",
 };
 
 it("reads the notes back that it wrote, blank ones too", () => {

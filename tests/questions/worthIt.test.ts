@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { compareTwo } from "../../src/questions/compareTwo";
 import { worthIt } from "../../src/questions/worthIt";
 import { codes, found, given } from "./range";
 
@@ -31,4 +32,16 @@ it("one plant beside two has no range, so only the averages speak", () => {
   const alone = ask({ usual: [3], new: [4, 5] });
   expect(alone.verdict).toBe("pays-on-averages");
   expect(alone.leftRange.low).toEqual({ absent: "one-plant" });
+});
+
+it("the harvest's own verdict is COMPARETWO's at 10 %, with its caps for few plants and pairs", () => {
+  for (const how of ["separate", "pairs"]) {
+    for (const count of [1, 2, 3, 4, 5, 6, 8]) {
+      const usual = [10, 12, 11, 9, 10, 12, 11, 10].slice(0, count);
+      const tried = [15, 18, 16, 14, 16, 17, 15, 16].slice(0, count);
+      const compared = found(compareTwo(given({ usual, new: tried, how })));
+      expect(ask({ usual, new: tried, how }).harvest, `${count} ${how}`).toBe(compared.verdict);
+    }
+  }
+  expect(ask({ usual: [0, 0, 0], new: [1, 2, 3] }).harvest).toBe("none");
 });

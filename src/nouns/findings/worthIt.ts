@@ -1,6 +1,7 @@
 import type { Caution } from "../caution";
 import type { Known, Limits } from "../known";
 import type { Lazy } from "../lazy";
+import type { Verdict } from "../verdict";
 
 /** What the money range says; "on averages" where nothing tells how far luck reaches. */
 export type WorthVerdict = "pays" | "does-not-pay" | "may-or-may-not" | "pays-on-averages" | "does-not-pay-on-averages";
@@ -27,6 +28,8 @@ export interface WorthIt {
   /** Money per plant; below 0 when the new way is cheaper. */
   readonly extraCost: number;
   readonly verdict: WorthVerdict;
+  /** What the harvest alone says, as COMPARETWO says it at a worthwhile change of 10 %. */
+  readonly harvest: Verdict;
   /** Harvest per plant, new − usual. */
   readonly extra: number;
   readonly worth: number;

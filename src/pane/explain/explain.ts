@@ -32,31 +32,38 @@ export function explainPart(context: Context): Part {
     turn += 1;
     const mine = turn;
     const { trouble } = context.watched.get();
-    const [next, view, met] = await look()
-      .then(async (seen): Promise<Looked> => [seen, seen === null ? null : await viewFor(seen), trouble])
-      .catch((reason: unknown): Looked => [stage.seen(), null, asTrouble(reason)]);
+    const outcome = await look()
+      .then(async (seen): Promise<Outcome> => ({ seen, trouble, views: seen === null ? null : await views() }))
+      .catch((reason: unknown): Outcome => ({ seen: stage.seen(), trouble: asTrouble(reason), views: null }));
     if (mine !== turn) return;
-    stage.show(next, view, met);
-    pin.show(next);
-  }
-
-  /** What explains cells is loaded with the first of them: a pane may stand open for long without one. */
-  async function viewFor(seen: Seen): Promise<() => View> {
-    const { viewOf } = await import("./viewOf");
-    return () => viewOf(seen, context, (call) => void settle(() => see({ ...seen, pick: call }, context)));
+    stage.show(outcome, (seen, call) => void settle(() => see({ ...seen, pick: call }, context)));
+    pin.show(outcome.seen);
   }
 }
 
-/** A cell to explain, what makes its view, and what went wrong. */
-type Looked = readonly [Seen | null, (() => View) | null, SheetTrouble | null];
+/** What there is to show after a look at the sheet. */
+interface Outcome {
+  readonly seen: Seen | null;
+  /** Why it is not what the grower selected; null when it is. */
+  readonly trouble: SheetTrouble | null;
+  /** Null where nothing new is to be explained. */
+  readonly views: typeof import("./viewOf") | null;
+}
+
+/** The explanations are fetched with the first of them, so that the pane itself loads at once. */
+function views(): Promise<typeof import("./viewOf")> {
+  return import("./viewOf").catch(() => {
+    const notFetched: SheetTrouble = { trouble: "unreadable", where: "The explanation" };
+    throw notFetched;
+  });
+}
 
 /** What the part shows at the moment. */
 interface Stage {
   readonly root: HTMLElement;
   readonly seen: () => Seen | null;
   readonly isHeld: () => boolean;
-  /** `view` makes the view of `next` where that is not shown yet; null where there is nothing to explain. */
-  readonly show: (next: Seen | null, view: (() => View) | null, trouble: SheetTrouble | null) => void;
+  readonly show: (outcome: Outcome, pick: (seen: Seen, call: number) => void) => void;
 }
 
 function explainStage(context: Context): Stage {
@@ -67,11 +74,11 @@ function explainStage(context: Context): Stage {
   let view: View = start;
   return { root, seen: () => seen, isHeld: () => view.isHeld(), show };
 
-  function show(next: Seen | null, made: (() => View) | null, trouble: SheetTrouble | null): void {
+  function show({ seen: next, trouble, views }: Outcome, pick: (seen: Seen, call: number) => void): void {
     note.replaceChildren(...(trouble === null ? [] : [troubleText(trouble)]));
     if (!isAlike(next, seen)) {
       seen = next;
-      replace(made === null ? start : made());
+      replace(next === null || views === null ? start : views.viewOf(next, context, (call) => pick(next, call)));
     }
     view.follow(selectedWithin(next, context));
   }

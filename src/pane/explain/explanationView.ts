@@ -1,7 +1,13 @@
 import type { Answer } from "../../answers/desk";
 import type { CautionLine, Explanation } from "../../nouns/explanation";
+import type { Finding } from "../../nouns/finding";
+import { isTellable } from "../../nouns/report";
 import { explain } from "../../words/explain";
+import { inMainMeasure } from "../../words/mainMeasure";
+import { notesToSearch, safetyLines } from "../../words/safety";
+import { openQuestions } from "../../words/trialQuestions";
 import { withCautions } from "../../words/withCautions";
+import { withTrial } from "../../words/withTrial";
 import type { Context } from "../context";
 import { folded, list, paragraphs, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
@@ -13,6 +19,7 @@ import type { Picture } from "../plots/picture";
 import { pictureOf } from "../plots/pictureOf";
 import { plantKey } from "../plots/plants";
 import { swapsPicture } from "../plots/swaps";
+import { textsIn } from "../textsIn";
 import { notes } from "./notes";
 import { numbersPart } from "./numbersPart";
 import { planningPicture } from "./planningPicture";
@@ -23,8 +30,8 @@ import { withinBeds } from "./withinBeds";
 
 /** An answered call in plain words, part by part in the order of METHODS 9. */
 export function explanationView(seen: Seen, answer: Answer, context: Context): View {
-  const told = withCautions(explain(answer.finding), seen.around.cautions);
   const { finding } = answer;
+  const told = toldOf(seen, finding);
   const follow = (picture: Picture | null) => (picture === null ? [] : [followed(picture, seen, context)]);
   const main = follow(pictureOf(finding) ?? planningPicture(finding, context.desk));
   const beds = follow(finding.finding === "many-treatments" ? bedsPicture(finding) : null);
@@ -44,7 +51,9 @@ export function explanationView(seen: Seen, answer: Answer, context: Context): V
     ...beds.map((drawn) => section("Bed by bed", [drawn.root])),
     inBeds.root,
     luckPart(told, answer),
+    safetyPart(seen),
     lookOutPart(told.lookOutFor.filter(({ code }) => code !== "C11")),
+    questionsLine(seen, finding),
     told.next.length === 0 ? null : section("Next", paragraphs(told.next)),
     numbers.root,
     told.workings.length === 0 ? null : folded("How it was worked out", () => paragraphs(told.workings)),
@@ -59,6 +68,13 @@ export function explanationView(seen: Seen, answer: Answer, context: Context): V
       inBeds.refresh();
     },
   };
+}
+
+/** The explanation with what the cell cannot know of: the sheet around it, and the trial's notes. */
+function toldOf({ around, notes: trial }: Seen, finding: Finding): Explanation {
+  if (!isTellable(finding)) return withCautions(explain(finding), around.cautions);
+  const told = withCautions(explain(inMainMeasure(finding, trial)), around.cautions);
+  return withTrial(told, finding, trial);
 }
 
 /** A picture on the page; pressing a dot selects its cell. */
@@ -95,4 +111,17 @@ function lookOutPart(cautions: readonly CautionLine[]): Child {
   const open = [...sentences.slice(0, -1).slice(0, 2), ...sentences.slice(-1)];
   const more = rest.length === 0 ? null : folded(`${rest.length} more to look out for`, () => [list(rest)]);
   return section("Look out for", [list(open), more]);
+}
+
+/** The lines on safety that words in the cells or notes call for; they stand apart, as they change no result. */
+function safetyPart({ asked, notes: trial }: Seen): Child {
+  const cells = "ranges" in asked ? textsIn(asked.ranges) : [];
+  const lines = safetyLines([...cells, ...notesToSearch(trial)]);
+  return lines.length === 0 ? null : section("Safety", paragraphs(lines));
+}
+
+/** How far the trial's checklist is answered, where its answers could warn of something. */
+function questionsLine({ notes: trial }: Seen, finding: Finding): Child {
+  const open = isTellable(finding) ? openQuestions(trial) : "";
+  return open === "" ? null : element("p", { class: "hint" }, open);
 }

@@ -2,6 +2,7 @@ import type { Call } from "../../formula/call";
 import { findCalls } from "../../formula/findCalls";
 import type { Selection } from "../../host/sheet";
 import type { Cell } from "../../nouns/cell";
+import { notesOn, type TrialNotes } from "../../nouns/trialNotes";
 import { addressOf, firstCell, type Spot } from "../address";
 import { type Asked, ask } from "../ask";
 import type { Around } from "../beside/around";
@@ -22,10 +23,12 @@ export interface Seen {
   readonly asked: Asked;
   /** What the sheet around the cell adds. */
   readonly around: Around;
+  /** The trial's notes, as far as they are about the cell's sheet. */
+  readonly notes: TrialNotes;
 }
 
 /** Which cell to explain, and which of its calls. */
-export type Wanted = Omit<Seen, "calls" | "call" | "asked" | "around"> & { readonly pick: number };
+export type Wanted = Omit<Seen, "calls" | "call" | "asked" | "around" | "notes"> & { readonly pick: number };
 
 /** The wish to explain a selection's first cell, by its outermost call. */
 export function wantedOf({ sheet, address, formula, value, numberFormat }: Selection): Wanted {
@@ -42,7 +45,8 @@ export async function see(wanted: Wanted, context: Context): Promise<Seen | null
   const asked = await ask(call, { sheet, desk, home: cell.sheet });
   // loaded with the first comparison, as nothing else needs it
   const { around } = await import("../beside/around");
-  return { ...cell, calls, call, asked, around: await around({ call, home: cell.sheet, asked }, context) };
+  const notes = notesOn(await sheet.notes(), cell.sheet);
+  return { ...cell, calls, call, asked, around: await around({ call, home: cell.sheet, asked }, context), notes };
 }
 
 /** Sees the same call once more, with what its cell shows by now. */

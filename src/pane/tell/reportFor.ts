@@ -1,5 +1,8 @@
 import type { Report, Telling } from "../../nouns/report";
+import { notesOn } from "../../nouns/trialNotes";
 import { reportOf } from "../../words/report/reportOf";
+import { notesToSearch, safetyLines } from "../../words/safety";
+import { treatmentNames } from "../../words/treatmentNames";
 import type { Context } from "../context";
 import { plannedOn, withPlan } from "./plannedOn";
 import type { Result } from "./results";
@@ -11,13 +14,16 @@ export async function reportFor(
   form: TellForm,
   { sheet }: Pick<Context, "sheet">,
 ): Promise<Report> {
-  const planned = await plannedOn(sheet, chosen[0]?.sheet ?? "");
-  const notes = withPlan(await sheet.notes(), planned);
+  const home = chosen[0]?.sheet ?? "";
+  const planned = await plannedOn(sheet, home);
+  const notes = withPlan(notesOn(await sheet.notes(), home), planned);
+  const given = form.given(planned);
+  const findings = chosen.map(({ finding }) => finding);
   const telling: Telling = {
-    ...form.given(planned),
-    findings: chosen.map(({ finding }) => finding),
+    ...given,
+    findings,
     notes,
-    safety: [],
+    safety: safetyLines([given.title, given.question, ...findings.flatMap(treatmentNames), ...notesToSearch(notes)]),
   };
   form.hint(planned, reportOf({ ...telling, title: "", question: planned.question }));
   return reportOf(telling);

@@ -1,7 +1,6 @@
 import type { Call } from "../../formula/call";
 import { findCalls } from "../../formula/findCalls";
-import type { Finding } from "../../nouns/finding";
-import type { TellableFinding } from "../../nouns/report";
+import { isTellable, type TellableFinding } from "../../nouns/report";
 import { counted } from "../../words/counted";
 import { aboutOf } from "../../words/report/headings";
 import { verdictText } from "../../words/verdict";
@@ -22,15 +21,6 @@ export interface AskedCall {
 export interface Result extends AskedCall {
   readonly finding: TellableFinding;
 }
-
-const tellable: ReadonlySet<Finding["finding"]> = new Set([
-  "two-treatments",
-  "many-treatments",
-  "totals-only",
-  "many-trials",
-  "worth-it",
-  "up-down",
-] as const);
 
 /** Every question that the workbook's formulas ask, each once. */
 export async function askedCalls({ sheet, desk }: Context): Promise<readonly AskedCall[]> {
@@ -62,10 +52,6 @@ function keyOf({ id, arguments: given }: Call, home: string, show: number): stri
   const rest = given.map(({ text }, at) => (at === show ? "" : text));
   while (rest.at(-1) === "") rest.pop();
   return `${home}!${id}(${rest.join(",")})`;
-}
-
-function isTellable(finding: Finding): finding is TellableFinding {
-  return tellable.has(finding.finding);
 }
 
 /** Comparisons of plants weigh more than bare averages. */

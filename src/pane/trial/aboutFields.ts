@@ -5,7 +5,7 @@ import { dateText, dayNumber } from "../record/dayNumber";
 import { worthwhileField } from "./worthwhileField";
 
 /** What the trial is about: its notes without the answers to the questions. */
-export type About = Omit<TrialNotes, "answers">;
+export type About = Omit<TrialNotes, "answers" | "onlySheet">;
 
 /** The fields for crop, measure, unit, place, season, stop date and worthwhile change. */
 export interface AboutFields {

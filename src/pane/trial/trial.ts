@@ -1,9 +1,10 @@
 import "./trial.css";
 import type { Context } from "../context";
 import { debounced } from "../debounced";
-import { button } from "../dom/blocks";
 import { element } from "../dom/element";
 import { asTrouble, troubleText } from "../trouble";
+import { keptLine } from "./keptLine";
+import { searched } from "./searched";
 import { trialForm } from "./trialForm";
 
 /** Typing is over when nothing was typed for so many milliseconds. */
@@ -17,8 +18,7 @@ const pause = 400;
  */
 export function trial({ sheet, watched }: Pick<Context, "sheet" | "watched">, root: HTMLElement): () => void {
   const form = trialForm();
-  const said = element("p", { class: "hint", role: "status" });
-  const again = button("Try once more", () => void keep(), "small");
+  const line = keptLine(() => void keep());
   const rested = debounced(() => void keep(), pause);
   // Fields hold something that the workbook does not: reading it anew would undo what was typed.
   let ahead = false;
@@ -27,7 +27,7 @@ export function trial({ sheet, watched }: Pick<Context, "sheet" | "watched">, ro
   root.replaceChildren(
     element("p", {}, "What your numbers cannot tell by themselves. Explain and Tell use it."),
     form.root,
-    element("div", { class: "kept" }, said, again),
+    line.root,
   );
   form.root.addEventListener("input", () => {
     ahead = true;
@@ -40,8 +40,14 @@ export function trial({ sheet, watched }: Pick<Context, "sheet" | "watched">, ro
   watched.listen(() => {
     if (!root.hidden) void look();
   });
-  say("", false);
-  return () => void look();
+  return () => void look().then(search);
+
+  async function search(): Promise<void> {
+    const { sheets, texts } = await searched(sheet);
+    const { selection } = watched.get();
+    form.offer(selection === null ? sheets : [selection.sheet, ...sheets]);
+    form.warn(texts);
+  }
 
   async function look(): Promise<void> {
     await keeping;
@@ -60,15 +66,10 @@ export function trial({ sheet, watched }: Pick<Context, "sheet" | "watched">, ro
   async function put(): Promise<void> {
     try {
       await sheet.keepNotes(form.given());
-      say("Kept with this workbook.", false);
+      line.kept();
     } catch (reason) {
       ahead = true;
-      say(troubleText(asTrouble(reason)), true);
+      line.failed(troubleText(asTrouble(reason)));
     }
-  }
-
-  function say(sentence: string, failed: boolean): void {
-    said.textContent = sentence;
-    again.hidden = !failed;
   }
 }

@@ -1,8 +1,10 @@
 import { type TrialNotes, trialQuestions } from "../../nouns/trialNotes";
-import { section } from "../dom/blocks";
+import { notesToSearch, safetyLines } from "../../words/safety";
+import { paragraphs, section } from "../dom/blocks";
 import { element } from "../dom/element";
 import { aboutFields } from "./aboutFields";
 import { questionFields } from "./questionFields";
+import { sheetField } from "./sheetField";
 
 /** The trial's notes as fields. */
 export interface TrialForm {
@@ -10,11 +12,17 @@ export interface TrialForm {
   readonly given: () => TrialNotes;
   /** Fills the fields; what says this already is left as it is. */
   readonly show: (notes: TrialNotes) => void;
+  /** Offers these sheets for the notes to be about. */
+  readonly offer: (sheets: readonly string[]) => void;
+  /** Shows the lines on safety that these texts of the sheets call for, and those of the notes themselves. */
+  readonly warn: (texts: ReadonlySet<string>) => void;
 }
 
 export function trialForm(): TrialForm {
   const about = aboutFields();
   const questions = questionFields();
+  const only = sheetField();
+  const safety = element("div");
   const count = element("span", { class: "hint" });
   const fromPlan = element(
     "p",
@@ -24,21 +32,36 @@ export function trialForm(): TrialForm {
   const root = element(
     "div",
     { class: "explanation" },
-    section("About the trial", [about.root, fromPlan]),
+    section("About the trial", [about.root, fromPlan, only.root]),
     section("Questions", [questions.root], count),
+    safety,
   );
-  root.addEventListener("change", tally);
+  let inSheets: ReadonlySet<string> = new Set();
+  root.addEventListener("change", follow);
   return {
     root,
-    given: () => ({ ...about.given(), answers: questions.given() }),
-    show: ({ answers, ...rest }) => {
+    given,
+    warn: (texts) => {
+      inSheets = texts;
+      follow();
+    },
+    offer: only.offer,
+    show: ({ answers, onlySheet, ...rest }) => {
+      only.show(onlySheet);
       about.show(rest);
       questions.show(answers);
-      tally();
+      follow();
     },
   };
 
-  function tally(): void {
+  function given(): TrialNotes {
+    return { ...about.given(), answers: questions.given(), onlySheet: only.value() };
+  }
+
+  /** What rests on the fields follows them. */
+  function follow(): void {
     count.textContent = `${Object.keys(questions.given()).length} of ${trialQuestions.length} answered`;
+    const lines = safetyLines([...inSheets, ...notesToSearch(given())]);
+    safety.replaceChildren(...(lines.length === 0 ? [] : [section("Safety", paragraphs(lines))]));
   }
 }

@@ -1,6 +1,5 @@
 import type { Explanation } from "../../nouns/explanation";
 import type { ReportResult, TellableFinding } from "../../nouns/report";
-import type { TrialNotes } from "../../nouns/trialNotes";
 import { explain } from "../explain";
 import { treatmentRanges } from "../treatmentRanges";
 import { barsOf } from "./barsOf";
@@ -14,9 +13,9 @@ import { splitSentences } from "./splitSentences";
 import { tableOf } from "./tableOf";
 
 /** One result as an audience is told it. */
-export function reportResult(finding: TellableFinding, notes: TrialNotes): ReportResult {
+export function reportResult(finding: TellableFinding): ReportResult {
   const told = explain(finding);
-  const unit = unitOf(finding) || notes.unit;
+  const unit = unitOf(finding);
   return {
     about: aboutOf(finding),
     compared: comparedSentences(finding),

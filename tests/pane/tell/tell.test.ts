@@ -79,6 +79,14 @@ it("the trial's notes fill the sentences, and what they lack is named", async ()
   expect(said()).toContain("Not complete yet. The trial's notes do not tell the measure");
 });
 
+it("a treatment that calls for a line on safety is told with it", async () => {
+  expect(said()).not.toContain("Follow the product label");
+  sheet.fill("B1", [["Soap spray"]]);
+  open();
+  await settled();
+  expect(said()).toContain("Follow the product label: which crop, how much, how many days before harvest.");
+});
+
 it("a title of the grower's own heads the texts", async () => {
   vi.useFakeTimers();
   const fold = root.querySelector("details");

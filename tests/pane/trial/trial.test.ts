@@ -17,6 +17,7 @@ const marlpitCorner: TrialNotes = {
   season: "2023",
   worthwhile: 0.07,
   stopDate: 45_168,
+  onlySheet: "",
 };
 
 let sheet: MemorySheet;
@@ -88,6 +89,43 @@ it("keeps what is typed, each thing in its kind", async () => {
   await fill("Change worth acting on, in %", "7");
   await fill("Stop date for all", "2023-08-30");
   expect(await sheet.notes()).toEqual(marlpitCorner);
+});
+
+it("the notes can be about one sheet, which is kept and shown though no formula stands on it", async () => {
+  await sheet.enter("D1", "=FAIRBED.UPDOWN(1,2)");
+  open();
+  await settled();
+  const select = root.querySelector("select");
+  expect([...(select?.options ?? [])].map(({ text }) => text)).toEqual(["The whole workbook", "Mulch"]);
+  if (select !== null) select.value = "Mulch";
+  select?.dispatchEvent(new Event("input", { bubbles: true }));
+  select?.dispatchEvent(new Event("change", { bubbles: true }));
+  await settled();
+  expect((await sheet.notes()).onlySheet).toBe("Mulch");
+  await sheet.keepNotes({ ...blankNotes, onlySheet: "Nets" });
+  open();
+  await settled();
+  expect(select?.value).toBe("Nets");
+  await choose("drawn by lot", "no");
+  expect((await sheet.notes()).onlySheet).toBe("Nets");
+});
+
+it("words in the cells that formulas read, and in the notes, call for lines on safety", async () => {
+  expect(root.textContent).not.toContain("Safety");
+  await fill("Main measure", "harvest after spraying");
+  expect(root.textContent).toContain("Follow the product label");
+  await fill("Main measure", "harvest");
+  expect(root.textContent).not.toContain("Safety");
+  sheet.fill("A1", [
+    ["Plain water", "Nettle tea"],
+    [2, 3],
+    [3, 4],
+  ]);
+  await sheet.enter("D1", "=FAIRBED.COMPARETWO(A1:A3,B1:B3)+FAIRBED.COMPARETWO(nowhere,B1:B3)");
+  open();
+  await settled();
+  expect(root.textContent).toContain("Raw manure can carry germs");
+  expect(root.textContent).toContain("ask your local extension or advisory service");
 });
 
 it("shows what the workbook keeps when the part is opened, and when another workbook comes", async () => {

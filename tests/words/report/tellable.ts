@@ -1,25 +1,12 @@
-import type { Report, TellableFinding, Telling } from "../../../src/nouns/report";
+import { isTellable, type Report, type TellableFinding, type Telling } from "../../../src/nouns/report";
 import { blankNotes, type TrialNotes } from "../../../src/nouns/trialNotes";
 import { reportOf } from "../../../src/words/report/reportOf";
 import { everyTypical } from "../everyTypical";
-
-const tellable: ReadonlySet<string> = new Set([
-  "two-treatments",
-  "many-treatments",
-  "totals-only",
-  "many-trials",
-  "worth-it",
-  "up-down",
-]);
 
 /** Every typical finding that can be told, by the title of its approved file. */
 export const typicalTellable: readonly (readonly [title: string, finding: TellableFinding])[] = Object.entries(
   everyTypical,
 ).flatMap(([title, finding]) => (isTellable(finding) ? [[title, finding] as const] : []));
-
-function isTellable(finding: { readonly finding: string }): finding is TellableFinding {
-  return tellable.has(finding.finding);
-}
 
 /** The demo trial's notes: what Marlpit Corner's page says of it (our own invented garden). */
 export const marlpitNotes: TrialNotes = {
@@ -40,6 +27,7 @@ export const marlpitNotes: TrialNotes = {
   season: "2023",
   worthwhile: 0.1,
   stopDate: 45_168,
+  onlySheet: "",
 };
 
 /** Something to tell; what is not said is blank. */
