@@ -1,10 +1,10 @@
 import type { CellRange } from "../nouns/cellRange";
-import type { LookedOver } from "../nouns/findings/lookedOver";
+import type { LookedOver, ReadColumn } from "../nouns/findings/lookedOver";
 import { lazy } from "../nouns/lazy";
 import { isProblem, type Problem } from "../nouns/problem";
 import { NEEDS_A_LOOK, type Reading, type ReadingKind, type Remark } from "../nouns/reading";
 import { widthOf } from "../ranges/cellsOf";
-import { type LookedBlock, lookAtBlock } from "../ranges/lookAtBlock";
+import { type LookedBlock, type LookedColumn, lookAtBlock } from "../ranges/lookAtBlock";
 import type { Noted } from "../ranges/noted";
 import { cellText, missing } from "../ranges/option";
 import { placeOf } from "../ranges/placeOf";
@@ -62,10 +62,30 @@ function over(range: CellRange, looked: LookedBlock, rules: OddRules): LookedOve
     cells: block.rows * columns.length,
     numbers: values.reduce((sum, column) => sum + column.filter((value) => !Number.isNaN(value)).length, 0),
     needLook: new Set(marked.filter(({ remark }) => needsLook(remark.kind)).map(({ row, at }) => `${row}:${at}`)).size,
-    columns: columns.map(({ column, kind }) => ({ column: column.at + 1, kind, heading: column.heading })),
+    from: block.from,
+    columns: columns.map(readColumn),
     readings,
     cautions: lazy(() => readingsCautions(range, readings)),
   };
+}
+
+function readColumn(looked: LookedColumn): ReadColumn {
+  const { at, heading } = looked.column;
+  const about = { column: at + 1, heading, unit: null, unitInHeading: false };
+  switch (looked.kind) {
+    case "amount":
+      return {
+        ...about,
+        kind: "amount",
+        unit: looked.unit,
+        unitInHeading: looked.unitInHeading,
+        values: looked.values,
+      };
+    case "date":
+      return { ...about, kind: "date", values: looked.yearsKnown ? looked.serials : null };
+    case "label":
+      return { ...about, kind: "label", values: null };
+  }
 }
 
 function needsLook(kind: ReadingKind): boolean {

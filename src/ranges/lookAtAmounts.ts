@@ -15,6 +15,8 @@ import type { Unit } from "./unit";
 export interface LookedAmounts {
   /** One number a row; NaN where there is none. */
   readonly values: Float64Array;
+  readonly unit: Unit | null;
+  readonly unitInHeading: boolean;
   readonly noted: readonly Noted[];
 }
 
@@ -35,8 +37,10 @@ export function lookAtAmounts(
     if (typeof cell === "number" && Number.isFinite(cell)) values[row] = cell;
     else rows.push(row);
   }
-  const noted = [...notedTyped(settleTyped({ cells, rows, values, heading }), { cells, rows, values })];
-  return { values, noted: [...noted, ...notedNumbers(cells, values)] };
+  const named = heading === null ? null : headingParts(heading).unit;
+  const settled = settleTyped({ cells, rows, values }, named);
+  const noted = [...notedTyped(settled, { cells, rows, values }), ...notedNumbers(cells, values)];
+  return { values, unit: settled.unit, unitInHeading: named !== null, noted };
 }
 
 interface Split {
@@ -46,9 +50,8 @@ interface Split {
 }
 
 /** Cells that are no numbers; bare numbers have a say in the unit only where one was typed. */
-function settleTyped({ cells, rows, values, heading }: Split & { readonly heading: string | null }): SettledColumn {
+function settleTyped({ cells, rows, values }: Split, named: Unit | null): SettledColumn {
   const typed = rows.map((row) => cellMeaning(cells[row] ?? null));
-  const named = heading === null ? null : headingParts(heading).unit;
   return settleUnits(
     typed,
     named,

@@ -7,6 +7,8 @@ import { type DateEntry, readDates } from "./readDates";
 export interface LookedDates {
   /** Excel's number for each row's day; NaN where it is not certain. */
   readonly serials: Float64Array;
+  /** False when no date names its year: the year of the serials is a stand-in. */
+  readonly yearsKnown: boolean;
   readonly noted: readonly Noted[];
 }
 
@@ -19,7 +21,7 @@ export interface LookedDates {
 export function lookAtDates(cells: readonly Cell[], skip: ReadonlySet<number>): LookedDates {
   const different = [...new Set(cells.filter((_, row) => !skip.has(row)))];
   const column = { argument: "dates", cells: different.map((cell) => [cell]), corner: null, zerosVerified: true };
-  const { entries } = readDates(column, { length: different.length });
+  const { entries, yearsKnown } = readDates(column, { length: different.length });
   const byCell = new Map(different.map((cell, at) => [cell, entries[at]]));
   const serials = new Float64Array(cells.length).fill(Number.NaN);
   const noted: Noted[] = [];
@@ -30,7 +32,7 @@ export function lookAtDates(cells: readonly Cell[], skip: ReadonlySet<number>): 
     const remark = remarkOn(entry);
     if (remark !== null) noted.push({ row, remark });
   }
-  return { serials, noted };
+  return { serials, yearsKnown, noted };
 }
 
 function remarkOn(entry: DateEntry): Remark | null {

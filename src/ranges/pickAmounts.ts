@@ -134,7 +134,7 @@ function placeCell({ values, lost, missing, readInto }: RawAmounts, row: number,
   if (cell.means === "lost") lost.add(row);
   else if (cell.means === "unusable") missing.set(row, cell.why);
   else {
-    values[row] = cell.converted ? withoutNoise(cell.value) : cell.value;
+    values[row] = cell.value;
     if (cell.converted || cell.read === "mark-removed") readInto.add(row);
   }
 }

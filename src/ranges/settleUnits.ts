@@ -57,7 +57,12 @@ function withoutUnit(cell: CellMeaning): SettledCell {
 function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
   if (cell.means !== "amount" || cell.unit === null || unit === null) return cell;
   const value = convert(cell.value, cell.unit, unit);
-  return value === null ? UNCLEAR : { ...cell, value, unit, converted: true };
+  return value === null ? UNCLEAR : { ...cell, value: withoutNoise(value), unit, converted: true };
+}
+
+/** Conversions end in rounding noise (1.005 kg × 1000); 15 digits are what a sheet holds. */
+function withoutNoise(value: number): number {
+  return Number(value.toPrecision(15));
 }
 
 /** Cells of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */

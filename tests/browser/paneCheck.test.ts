@@ -75,3 +75,20 @@ it("at 350 px wide it fits", async () => {
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
   expect(await page.evaluate(() => document.querySelector("#pane")?.scrollWidth)).toBeLessThanOrEqual(350);
 });
+
+it("a clean copy stands on a sheet of its own, adds up, and the log is as it was", async () => {
+  await page.setViewportSize({ width: 1366, height: 768 });
+  await select(page, messy, "J2");
+  await expect
+    .poll(() => pane.locator("code:visible").allTextContents())
+    .toContain(`=FAIRBED.LOOKOVER('${messy}'!A1:F332)`);
+  await pane.getByText("A clean copy on a new sheet").click();
+  await pane.getByRole("button", { name: "Write a clean copy" }).press("Enter");
+  await pane.getByText("The clean copy stands on the sheet “Clean copy”").waitFor();
+  const tally = (sheet: string, rows: number) =>
+    `=FAIRBED.TALLYPICKS('${sheet}'!C1:C${rows},'${sheet}'!A1:A${rows},'${sheet}'!F1:F${rows},"B5-2")`;
+  expect(await put(page, ["Try your own", "L1"], tally("Clean copy", 329))).toBe(5240);
+  expect(await value(page, messy, "F14")).toBe("0.235kg");
+  expect(await value(page, "Clean copy", "F14")).toBe(235);
+  expect(await value(page, "Clean copy", "H1")).toBe("Plant");
+});

@@ -32,6 +32,7 @@ function lookedOver(facts: Partial<Omit<LookedOver, "cautions">>, marks = 0): Lo
     cells: 0,
     numbers: 0,
     needLook: 0,
+    from: 0,
     columns: [],
     readings: [],
     ...facts,

@@ -8,6 +8,14 @@ export interface ReadColumn {
   readonly column: number;
   readonly kind: "amount" | "date" | "label";
   readonly heading: string | null;
+  /** The unit its amounts are in; null where nobody named one, and for dates and names. */
+  readonly unit: string | null;
+  readonly unitInHeading: boolean;
+  /**
+   * What each row below the heading was read as: an amount, or a day by Excel's number; NaN where nothing was read for
+   * certain. Null for names, and for dates of which none names its year.
+   */
+  readonly values: Float64Array | null;
 }
 
 /** LOOKOVER's finding: what was made of every cell that does not simply say its number, date or name. */
@@ -19,6 +27,8 @@ export interface LookedOver {
   readonly numbers: number;
   /** How many different cells need a look. */
   readonly needLook: number;
+  /** How many rows stand above the first one read: 1 with a heading row. */
+  readonly from: number;
   /** Those that were read: columns of notes and empty ones are not among them. */
   readonly columns: readonly ReadColumn[];
   /** By place, row by row. */

@@ -6,6 +6,7 @@ import type { Context } from "../context";
 import { folded, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
 import { type Child, element } from "../dom/element";
+import { cleanPart } from "./clean/cleanPart";
 import { type Group, groupsOf, type Line } from "./groups";
 import type { LookedAt } from "./lookedAt";
 
@@ -20,9 +21,26 @@ export interface CheckView {
   readonly light: (selection: Selection) => void;
 }
 
+/** What the view needs beside what was found. */
+export interface Viewing {
+  readonly context: Context;
+  /** The cells as they are by now: what was found in them is the same. */
+  readonly latest: () => readonly LookedAt[];
+  /** Says what was done, whatever the grower looks at by then. */
+  readonly told: (sentence: string) => void;
+}
+
 /** How many cells were read and what of them needs a look; choosing a line selects its cell. */
-export function checkView(looked: readonly LookedAt[], context: Context): CheckView {
-  const root = element("div", { class: "explanation" }, ...looked.flatMap((one) => blockView(one, context)));
+export function checkView(looked: readonly LookedAt[], viewing: Viewing): CheckView {
+  const { context, latest, told } = viewing;
+  const root = element(
+    "div",
+    { class: "explanation" },
+    ...looked.flatMap((one, at) => {
+      const copy = () => [cleanPart(() => latest()[at] ?? one, context, told)];
+      return blockView(one, copy, context);
+    }),
+  );
   return { root, light };
 
   function light({ sheet, address }: Selection): void {
@@ -34,7 +52,7 @@ export function checkView(looked: readonly LookedAt[], context: Context): CheckV
   }
 }
 
-function blockView(looked: LookedAt, context: Context): readonly Child[] {
+function blockView(looked: LookedAt, copy: () => readonly Child[], context: Context): readonly Child[] {
   const { found, reference, formula } = looked;
   const groups = groupsOf(found);
   const { compared, next } = explainLookedOver(found);
@@ -47,6 +65,7 @@ function blockView(looked: LookedAt, context: Context): readonly Child[] {
     ...groups.filter(({ needsLook }) => needsLook).map(show),
     certain.length === 0 ? null : folded("Read for certain", () => certain.map(show)),
     section("Next", [element("p", {}, next.join(" "))]),
+    found.cells === 0 ? null : folded("A clean copy on a new sheet", copy),
     section("The same in a cell", [inCell], copyButton(formula, context)),
   ];
 }

@@ -152,5 +152,22 @@ it("says what is in the way when the sheet cannot be read", async () => {
   await vi.advanceTimersByTimeAsync(200);
   vi.useRealTimers();
   await settled();
-  expect(root.querySelector(".note")?.textContent).toContain("Press Enter to finish");
+  expect(root.querySelector(".note:not([role])")?.textContent).toContain("Press Enter to finish");
+});
+
+it("writes a clean copy on a sheet of its own when asked, says where, and leaves the log alone", async () => {
+  await look(whole);
+  const before = await sheet.read(whole, "Mulch");
+  const fold = [...root.querySelectorAll("details")].find(({ textContent }) => textContent?.startsWith("A clean copy"));
+  fold?.setAttribute("open", "");
+  fold?.dispatchEvent(new Event("toggle"));
+  const chosen = [...root.querySelectorAll("select")].map((select) => select.selectedOptions[0]?.textContent);
+  expect(chosen).toEqual(["plant", "mulch", "bed"]);
+  await press("Write a clean copy");
+  expect(sheet.added).toEqual(["Clean copy"]);
+  expect(root.querySelector(".note[role=status]")?.textContent).toMatch(
+    /^The clean copy stands on the sheet “Clean copy”, with \d+ changes listed\. \d+ cells are in doubt/,
+  );
+  expect(["A1", "F14", "I1"].map((address) => sheet.at(address, "Clean copy")?.value)).toEqual(["date", 235, "Plant"]);
+  expect((await sheet.read(whole, "Mulch")).cells).toEqual(before.cells);
 });
