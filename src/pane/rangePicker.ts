@@ -15,7 +15,8 @@ export interface RangePicker {
   readonly taken: () => Taken | null;
   /** To be called when the selection has changed. */
   readonly refresh: () => void;
-  readonly clear: () => void;
+  /** Takes a range that was found for the grower; null for none. */
+  readonly put: (range: Taken | null) => void;
 }
 
 /** The field with its label, what was taken, and the button that takes what is selected now. */
@@ -25,7 +26,7 @@ export function rangePicker(label: string, context: Context, changed: () => void
   const take = button("", () => pick(selected()));
   const root = element("div", { class: "field taken" }, element("label", { for: held.id }, label), held, take);
   refresh();
-  return { root, taken: () => taken, refresh, clear: () => pick(null) };
+  return { root, taken: () => taken, refresh, put: pick };
 
   function selected(): Taken | null {
     const { selection } = context.watched.get();

@@ -110,6 +110,27 @@ it("axe finds nothing wrong with the start of a question, nor with a refusal", a
   expect(await violations()).toEqual([]);
 });
 
+it.each(["light", "dark"] as const)(
+  "axe finds nothing wrong with a question about a whole table, %s",
+  async (scheme) => {
+    const pane = page.locator("#pane");
+    await page.emulateMedia({ colorScheme: scheme });
+    await select(page, "Plant by plant", "C26");
+    await page.keyboard.press("F6");
+    await page.keyboard.press("Escape");
+    for (let down = 26; down < 33; down += 1) await page.keyboard.press("Shift+ArrowDown");
+    await page.keyboard.press("Shift+ArrowRight");
+    await pane
+      .getByLabel("What do you want to know?")
+      .selectOption({ label: "Which of several treatments did better?" });
+    await pane.getByRole("button", { name: "Find the columns in C26:D33" }).click();
+    await expect.poll(() => pane.textContent()).toContain("Amounts: D26:D33. Treatments: C26:C33. No beds.");
+    await expect.poll(() => pane.textContent()).toContain("Treatments found:");
+    expect(await violations()).toEqual([]);
+    await pane.getByRole("button", { name: "Start over" }).click();
+  },
+);
+
 it("at 350 × 378 px finding, picture and the line to repeat with its button are on the first screen", async () => {
   await page.setViewportSize({ width: 350, height: 900 });
   await explain("The trial", "H4");

@@ -67,9 +67,7 @@ it("starts a comparison: two ranges from the selection, and the formula where th
   await selectColumn("D1", 9);
   await pane.getByRole("button", { name: "Take D1:D9" }).last().click();
   await select(page, "The trial", "J4");
-  await expect
-    .poll(() => pane.locator(".preview:visible").first().textContent())
-    .toBe("=FAIRBED.COMPARETWO(B1:B9,D1:D9)");
+  await expect.poll(() => pane.locator(".preview:visible").textContent()).toBe("=FAIRBED.COMPARETWO(B1:B9,D1:D9)");
   await pane.getByRole("button", { name: "Put it there" }).first().click();
   await expect.poll(() => value(page, "The trial", "J4")).toBe("Not settled");
   expect(await finding("J4")).toMatch(/^Woodchip gave 3070 a plant/);
@@ -201,7 +199,7 @@ it("starts a comparison of several: names the treatments it finds and asks which
   await pane.getByLabel("Which is the usual?").selectOption("Straw");
   await select(page, sheet, "F25");
   await expect
-    .poll(() => pane.locator(".preview:visible").first().textContent())
+    .poll(() => pane.locator(".preview:visible").textContent())
     .toBe('=FAIRBED.COMPAREMANY(D1:D33,C1:C33,,B1:B33,"Straw")');
   await pane.getByLabel("Which is the usual?").selectOption("Bare soil");
   await pane.getByRole("button", { name: "Put it there" }).first().click();

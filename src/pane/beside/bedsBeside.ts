@@ -2,6 +2,7 @@ import type { Call } from "../../formula/call";
 import { quoted, quotedSheet } from "../../formula/quoted";
 import { withArgument } from "../../formula/withArgument";
 import { addressOf } from "../address";
+import { BEDS } from "../headings";
 import { bedLayout, type Stand } from "./bedLayout";
 import type { BesideColumn, Stood } from "./columnsBeside";
 import { labelOf } from "./repeatsBeside";
@@ -24,8 +25,6 @@ export interface TwoStood {
   readonly usual: Stood;
   readonly tried: Stood;
 }
-
-const BEDS = /^(?:bed|block|replicate|rep)s?\b/i;
 
 /**
  * How two treatments stand in beds by a bed column beside them that the call does not use (METHODS 9.2, C11 and C18).

@@ -1,8 +1,6 @@
 import type { Cell } from "../../nouns/cell";
+import { DATES, PLANTS } from "../headings";
 import type { BesideColumn, Stood } from "./columnsBeside";
-
-const PLANTS = /^(?:plant|label|tag)s?\b/i;
-const DATES = /^(?:date|day|picked|harvested)\b/i;
 
 /**
  * Whether a column beside a range of plants shows that it holds picks instead (METHODS 9.2, C02): a plant's label

@@ -3,47 +3,44 @@ import type { Context } from "../context";
 import { button, choice, field } from "../dom/blocks";
 import { element } from "../dom/element";
 import { placing, type Target } from "../placing";
-import { type RangePicker, rangePicker, referenceFrom, type Taken } from "../rangePicker";
+import { referenceFrom, type Taken } from "../rangePicker";
 import { type StartQuestion, startFormula, startQuestions } from "./startQuestions";
+import { startRanges } from "./startRanges";
 import { usualChoice } from "./usualChoice";
 import type { View } from "./view";
 
 /** For a cell without one of our calls: asks what the grower wants to know, and writes the formula. */
 export function startView(context: Context): View {
   const asked = choice(startQuestions);
-  const pickers = element("div");
+  const ranges = startRanges(context, refresh);
   const place = placing(context, { entries: (target) => entriesOf(plan(), target), done });
   const usual = usualChoice(context, place.refresh);
   const cancel = button("Start over", restart);
   let [question] = startQuestions;
-  let ranges: readonly RangePicker[] = [];
   asked.addEventListener("change", restart);
   restart();
   const intro = "Click a cell with a Fairbed formula to have it explained. Or start with a question:";
-  const hint = "Select the cells in the sheet: one number per plant, the heading too.";
   const root = element(
     "div",
     { class: "start" },
     element("p", {}, intro),
     field("What do you want to know?", asked),
-    element("p", { class: "hint" }, hint),
-    ...[pickers, usual.root, place.root, cancel],
+    ...[ranges.root, usual.root, place.root, cancel],
   );
   return { root, says: "", isHeld: () => plan().taken.some((range) => range !== null), follow: refresh };
 
   function plan(): Plan {
-    return { question, taken: ranges.map((range) => range.taken()), usual: question.asksUsual ? usual.chosen() : null };
+    return { question, taken: ranges.taken(), usual: question.asksUsual ? usual.chosen() : null };
   }
 
   function restart(): void {
     question = startQuestions.find(({ value }) => value === asked.value) ?? question;
-    ranges = question.ranges.map(({ label }) => rangePicker(label, context, refresh));
-    pickers.replaceChildren(...ranges.map((range) => range.root));
+    ranges.ask(question);
     refresh();
   }
 
   function refresh(): void {
-    for (const range of ranges) range.refresh();
+    ranges.refresh();
     const { taken } = plan();
     const home = taken[0]?.sheet ?? "";
     const whole = isWhole(plan());
@@ -63,7 +60,8 @@ export function startView(context: Context): View {
 interface Plan {
   readonly question: StartQuestion;
   readonly taken: readonly (Taken | null)[];
-  readonly usual: string | null;
+  /** Undefined until it is chosen. */
+  readonly usual: string | null | undefined;
 }
 
 /** True when every range that is needed has been taken. */
@@ -73,13 +71,14 @@ function isWhole({ question, taken }: Plan): boolean {
 
 function formulaOf({ question, taken, usual }: Plan, there: string): string {
   const references = taken.map((range) => (range === null ? null : referenceFrom(range, there)));
-  return startFormula(question, references, usual);
+  return startFormula(question, references, usual ?? null);
 }
 
 function entriesOf(plan: Plan, target: Target): readonly Entry[] | string {
   const taken = plan.taken.filter((range) => range !== null);
   const onRange = taken.some(({ sheet, address }) => sheet === target.sheet && isFirst(target.address, address));
   if (onRange || taken.length === 0) return "Now click the cell in the sheet where the answer should go.";
+  if (plan.usual === undefined) return "Say which treatment is the usual, or compare all pairs.";
   return [{ ...target, content: formulaOf(plan, target.sheet), format: plan.question.format }];
 }
 

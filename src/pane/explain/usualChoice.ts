@@ -8,11 +8,15 @@ import { asTrouble, troubleText } from "../trouble";
 /** The field that names the treatments found and asks which is the usual. */
 export interface UsualChoice {
   readonly root: HTMLElement;
-  /** The name chosen; null to compare all pairs. */
-  readonly chosen: () => string | null;
+  /** The name chosen; null to compare all pairs; undefined until one of both is chosen. */
+  readonly chosen: () => string | null | undefined;
   /** Looks which treatments a comparison finds; null while its ranges are not chosen. */
   readonly look: (formula: string | null, home: string) => void;
 }
+
+/** No treatment's name: names have no spaces at their ends. */
+const undecided = " ";
+const likelyUsual = /\b(?:usual|control|bare|none|nothing|untreated|standard|without|no)\b/i;
 
 /** @param changed is called when treatments were found, or another is chosen */
 export function usualChoice(context: Context, changed: () => void): UsualChoice {
@@ -21,7 +25,7 @@ export function usualChoice(context: Context, changed: () => void): UsualChoice 
   const asked = field("Which is the usual?", select);
   const root = element("div", { hidden: true }, asked, told);
   let looked: string | null = null;
-  return { root, chosen: () => select.value || null, look };
+  return { root, chosen: () => (select.value === undecided ? undefined : select.value || null), look };
 
   function look(formula: string | null, home: string): void {
     root.hidden = formula === null;
@@ -40,7 +44,9 @@ export function usualChoice(context: Context, changed: () => void): UsualChoice 
     told.textContent = typeof found === "string" ? found : `Treatments found: ${found.join(", ")}.`;
     if (typeof found !== "string") {
       const names = found.map((name) => element("option", { value: name }, name));
-      select.replaceChildren(...names, element("option", { value: "" }, "None: compare all pairs"));
+      const choose = element("option", { value: undecided }, "Choose one");
+      select.replaceChildren(choose, ...names, element("option", { value: "" }, "None: compare all pairs"));
+      select.value = found.find((name) => likelyUsual.test(name)) ?? undecided;
     }
     changed();
   }
