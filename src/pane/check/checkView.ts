@@ -7,12 +7,15 @@ import { folded, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
 import { type Child, element } from "../dom/element";
 import { cleanPart } from "./clean/cleanPart";
+import { shapeOf } from "./clean/shapeOf";
 import { type Group, groupsOf, type Line } from "./groups";
 import type { LookedAt } from "./lookedAt";
 
 /** So many lines of a kind stand open, and so many more in a fold: who mends those sees the rest. */
 const open = 8;
 const most = 300;
+/** Wide tables are small; in larger ones their shape is not looked for. */
+const mostForShape = 5000;
 
 /** What was found, on the page. */
 export interface CheckView {
@@ -62,12 +65,22 @@ function blockView(looked: LookedAt, copy: () => readonly Child[], context: Cont
   return [
     element("p", { class: "finding" }, `${lookedOverText(found)}.`),
     element("p", { class: "compared" }, `${reference}. ${compared}`),
+    wideNote(looked, context),
     ...groups.filter(({ needsLook }) => needsLook).map(show),
     certain.length === 0 ? null : folded("Read for certain", () => certain.map(show)),
     section("Next", [element("p", {}, next.join(" "))]),
     found.cells === 0 ? null : folded("A clean copy on a new sheet", copy),
     section("The same in a cell", [inCell], copyButton(formula, context)),
   ];
+}
+
+/** A wide table is read column by column, as in a cell; its own sense shows in a clean copy. */
+function wideNote({ range, found }: LookedAt, { desk }: Context): Child {
+  if (found.cells === 0 || found.cells > mostForShape) return null;
+  const { layout } = shapeOf(range.cells, desk);
+  if (layout === "rows") return null;
+  const across = layout === "picks-across" ? "Picking days" : "Treatments";
+  return element("p", { class: "note" }, `${across} seem to stand across. A clean copy, below, makes one row of each.`);
 }
 
 function groupView({ heading, lines }: Group, looked: LookedAt, context: Context): HTMLElement {

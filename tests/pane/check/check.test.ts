@@ -162,7 +162,7 @@ it("writes a clean copy on a sheet of its own when asked, says where, and leaves
   fold?.setAttribute("open", "");
   fold?.dispatchEvent(new Event("toggle"));
   const chosen = [...root.querySelectorAll("select")].map((select) => select.selectedOptions[0]?.textContent);
-  expect(chosen).toEqual(["plant", "mulch", "bed"]);
+  expect(chosen).toEqual(["one row per pick or per plant", "plant", "mulch", "bed"]);
   await press("Write a clean copy");
   expect(sheet.added).toEqual(["Clean copy"]);
   expect(root.querySelector(".note[role=status]")?.textContent).toMatch(
@@ -170,4 +170,15 @@ it("writes a clean copy on a sheet of its own when asked, says where, and leaves
   );
   expect(["A1", "F14", "I1"].map((address) => sheet.at(address, "Clean copy")?.value)).toEqual(["date", 235, "Plant"]);
   expect((await sheet.read(whole, "Mulch")).cells).toEqual(before.cells);
+});
+
+it("of a table with treatments across it says so, and how to turn it", async () => {
+  const across = [
+    ["plant", "Straw", "Bare soil"],
+    [1, 310, 290],
+    [2, 300, "280*"],
+  ];
+  sheet.fill("M50", across);
+  await look("M50:O52");
+  expect(said()).toContain("Treatments seem to stand across. A clean copy, below, makes one row of each.");
 });

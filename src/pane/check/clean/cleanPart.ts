@@ -1,16 +1,16 @@
-import { quotedSheet } from "../../../formula/quoted";
 import { counted } from "../../../words/counted";
-import { addressOf, beyond } from "../../address";
 import type { Context } from "../../context";
-import { button, choice, field } from "../../dom/blocks";
+import { button } from "../../dom/blocks";
 import { element } from "../../dom/element";
 import { asTrouble, troubleText } from "../../trouble";
 import type { LookedAt } from "../lookedAt";
 import { LEFT_AS_IT_STANDS } from "./change";
 import { cleanSheet } from "./cleanSheet";
-import { type CleanTable, cleanTable } from "./cleanTable";
+import type { CleanTable } from "./cleanTable";
+import { copyOf } from "./copyOf";
 import { plantRows } from "./plantRows";
-import { type Roles, rolesOf } from "./roles";
+import { roleFields } from "./roleFields";
+import { shapeForm } from "./shapeForm";
 
 /**
  * The form that writes a clean copy of a table on a new sheet.
@@ -19,27 +19,36 @@ import { type Roles, rolesOf } from "./roles";
  * @param told says what was done, wherever the grower is by then
  */
 export function cleanPart(looked: () => LookedAt, context: Context, told: (sentence: string) => void): HTMLElement {
-  const { columns } = copyOf(looked(), false);
-  const roles = roleFields(columns);
-  const above = element("input", { type: "checkbox" });
+  const roles = roleFields();
+  const makes = element("p", { class: "hint" });
+  const form = shapeForm(looked(), context.desk, follow);
   const write = button("Write a clean copy", () => void writeCopy(), "main");
   const said = element("p", { class: "hint", role: "status" });
+  const hint = "On a new sheet, with every change listed beside it. Your own cells stay as they are.";
+  follow();
   return element(
     "div",
     { class: "form" },
-    element(
-      "p",
-      { class: "hint" },
-      "On a new sheet, with every change listed beside it. Your own cells stay as they are.",
-    ),
+    element("p", { class: "hint" }, hint),
+    form.root,
     roles.root,
-    element("label", { class: "result" }, above, "An empty date or name means the one above it"),
+    makes,
     write,
     said,
   );
 
+  function copy(): CleanTable {
+    return copyOf(looked(), form.rules(), context.desk);
+  }
+
+  function follow(): void {
+    const { columns, rows } = copy();
+    roles.offer(columns);
+    makes.textContent = `That makes ${counted(rows.length, "row")} and ${counted(columns.length, "column")}.`;
+  }
+
   async function writeCopy(): Promise<void> {
-    const table = copyOf(looked(), above.checked);
+    const table = copy();
     const plants = plantRows(table, roles.chosen(), context.desk);
     write.disabled = true;
     try {
@@ -53,13 +62,6 @@ export function cleanPart(looked: () => LookedAt, context: Context, told: (sente
   }
 }
 
-function copyOf(looked: LookedAt, blankIsAbove: boolean): CleanTable {
-  const { corner } = looked.range;
-  const nameOf = (row: number, column: number) =>
-    corner === null ? "" : `${quotedSheet(corner.sheet)}!${addressOf(beyond(corner, row - 1, column - 1))}`;
-  return cleanTable(looked, { blankIsAbove, nameOf });
-}
-
 function summary(name: string, { changes }: CleanTable): string {
   const doubts = changes.filter(({ became }) => became === LEFT_AS_IT_STANDS);
   const left = new Set(doubts.map(({ where }) => where)).size;
@@ -68,34 +70,4 @@ function summary(name: string, { changes }: CleanTable): string {
   return left === 0
     ? done
     : `${done} ${counted(left, "cell")} ${left === 1 ? "is" : "are"} in doubt and left as found.`;
-}
-
-const roleNames = { plants: "Plants", treatments: "Treatments", beds: "Beds" } as const;
-
-interface RoleFields {
-  readonly root: HTMLElement;
-  readonly chosen: () => Roles;
-}
-
-/** Which column is which: as the headings say, until the grower says otherwise. */
-function roleFields(columns: CleanTable["columns"]): RoleFields {
-  const labels = columns.flatMap(({ kind, heading }, at) =>
-    kind === "label" ? [{ value: String(at), text: heading }] : [],
-  );
-  const proposed = rolesOf(columns);
-  const pick = (role: keyof Roles) => {
-    const select = choice([{ value: "-1", text: "no column" }, ...labels]);
-    select.value = String(proposed[role]);
-    return select;
-  };
-  const selects = { plants: pick("plants"), treatments: pick("treatments"), beds: pick("beds") };
-  const fields = (Object.keys(roleNames) as (keyof Roles)[]).map((role) => field(roleNames[role], selects[role]));
-  return {
-    root: element("div", { class: "fields", hidden: labels.length === 0 }, ...fields),
-    chosen: () => ({
-      plants: Number(selects.plants.value),
-      treatments: Number(selects.treatments.value),
-      beds: Number(selects.beds.value),
-    }),
-  };
 }

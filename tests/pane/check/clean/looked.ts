@@ -10,7 +10,7 @@ export function lookedOver(cells: readonly (readonly Cell[])[]): {
   readonly range: CellRange;
   readonly found: LookedOver;
 } {
-  const range = { argument: "cells", cells, corner: { sheet: "Log", row: 1, column: 1 }, zerosVerified: true };
+  const range = { argument: "cells", cells, corner: { sheet: "Picks", row: 1, column: 1 }, zerosVerified: true };
   const reply = theDesk.ask("LOOKOVER", [range]);
   if ("problem" in reply || reply.finding.finding !== "looked-over") throw new Error("LOOKOVER refused");
   return { range, found: reply.finding };
