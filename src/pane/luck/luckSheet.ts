@@ -1,4 +1,5 @@
 import { formulaCell, type NewCell, type NewSheet, numberCell, textCell } from "../../host/newSheet";
+import { splitSentences } from "../../words/report/splitSentences";
 import { unevenPlants } from "./unevenPlants";
 
 /** A lesson about luck: plants treated alike, and two teams of them drawn by number. */
@@ -72,7 +73,7 @@ function questionRows({ each, lead, drawNumber, invented, says }: Lesson): reado
     [textCell("How uneven are these plants?"), formulaCell(`=FAIRBED.UNEVENNESS(B1:B${last})`, { format: "0.0%" })],
     [null, null],
     [textCell("Nothing was done to either team, yet one leads."), null],
-    [textCell(says), null],
+    ...splitSentences(says).map((sentence) => [textCell(sentence), null]),
     [textCell(todo), null],
   ];
 }
