@@ -25,6 +25,10 @@ welch <- t.test(lived(straw), bare)
 pairs <- !is.na(straw)
 paired <- t.test(straw[pairs], bare[pairs], paired = TRUE)
 
+# The extra harvest in kilograms sold at 2.50, less 1.10 of extra cost a plant: bed by bed.
+extra <- t.test((straw[pairs] - bare[pairs]) / 1000)
+left <- function(kilograms) 2.5 * kilograms - 1.1
+
 write_reference("practiceCells", list(
   change = mean(lived(straw)) / mean(bare) - 1,
   welch = list(t = unname(welch$statistic), df = unname(welch$parameter), p = welch$p.value),
@@ -37,5 +41,9 @@ write_reference("practiceCells", list(
   grassSetOut = sum(lived(grass)) / length(grass),
   unevennessBare = sd(bare) / mean(bare),
   setOutPerTreatment = ceiling(needed / 0.9),
-  chanceOfSixEach = chance(6)
+  chanceOfSixEach = chance(6),
+  worth = list(
+    left = left(unname(extra$estimate)), low = left(extra$conf.int[1]), high = left(extra$conf.int[2]),
+    breakEvenChange = 1.1 / 2.5 / mean(bare[pairs] / 1000), nextYear = 120 * left(unname(extra$estimate))
+  )
 ))

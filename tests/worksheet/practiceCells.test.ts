@@ -56,6 +56,11 @@ describe("the practice workbook's own cells", () => {
     ["Two plants each", "F6", expected.labelSwapTwoPlants],
     ["Before planting", "B8", expected.setOutPerTreatment],
     ["Before planting", "B10", expected.chanceOfSixEach],
+    ["Does it pay", "F8", expected.worth.left],
+    ["Does it pay", "F9", expected.worth.low],
+    ["Does it pay", "F10", expected.worth.high],
+    ["Does it pay", "F11", expected.worth.breakEvenChange],
+    ["Does it pay", "F12", expected.worth.nextYear],
   ])("%s!%s holds the expected number", async (sheet, address, number) => {
     near(`${sheet}!${address}`, Number(await value(page, sheet, address)), number, { relative: 1e-9 });
   });

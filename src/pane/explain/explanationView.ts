@@ -122,6 +122,6 @@ function safetyPart({ asked, notes: trial }: Seen): Child {
 
 /** How far the trial's checklist is answered, where its answers could warn of something. */
 function questionsLine({ notes: trial }: Seen, finding: Finding): Child {
-  const open = isTellable(finding) ? openQuestions(trial) : "";
+  const open = isTellable(finding) && finding.finding !== "many-trials" ? openQuestions(trial) : "";
   return open === "" ? null : element("p", { class: "hint" }, open);
 }

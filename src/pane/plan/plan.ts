@@ -3,6 +3,7 @@ import type { Context } from "../context";
 import { debounced } from "../debounced";
 import { folded } from "../dom/blocks";
 import { element } from "../dom/element";
+import { luckFold } from "../luck/luckFold";
 import { placing, type Target } from "../placing";
 import { layoutFold } from "../record/layoutFold";
 import { planEntries } from "./planEntries";
@@ -26,7 +27,7 @@ export function plan(context: Context, root: HTMLElement): () => void {
   });
   const put = folded("Put this plan into the sheet", () => [place.root]);
   const layout = layoutFold(context);
-  root.replaceChildren(form.root, result, layout.root, put);
+  root.replaceChildren(form.root, result, layout.root, put, luckFold(context));
   let answered = false;
   context.watched.listen(() => {
     if (!answered) return;

@@ -8,8 +8,11 @@ import { curvesPicture } from "./curves";
 import { halvesPicture } from "./halves";
 import type { Picture } from "./picture";
 import { plantsPicture } from "./plants";
+import { totalsPicture } from "./totals";
 import { treatmentsPicture } from "./treatments";
+import { trialsPicture } from "./trials";
 import { unevenPicture } from "./uneven";
+import { worthPicture } from "./worth";
 
 /** The picture that goes with a finding; null where there is nothing to draw. */
 export function pictureOf(finding: Finding): Picture | null {
@@ -28,6 +31,12 @@ export function pictureOf(finding: Finding): Picture | null {
       return halvesPicture(finding);
     case "many-treatments":
       return treatmentsPicture(finding);
+    case "many-trials":
+      return trialsPicture(finding);
+    case "totals-only":
+      return totalsPicture(finding);
+    case "worth-it":
+      return worthPicture(finding);
     default:
       return null;
   }

@@ -17,6 +17,8 @@ export interface LayoutForm {
   readonly root: HTMLElement;
   /** A sentence says what is missing. */
   readonly given: () => LayoutGiven | string;
+  /** What was typed of treatments, question and measure so far. */
+  readonly texts: () => readonly string[];
   /** Follows the plan: as many names as treatments, and its plants each until the grower types another number. */
   readonly follow: (ways: number, plantsEach: number) => void;
 }
@@ -49,7 +51,8 @@ export function layoutForm(): LayoutForm {
     field("Main measure, its unit in brackets", measure),
     field("Stop date for all", stop),
   );
-  return { root, given, follow };
+  const texts = () => [...names, question, measure].map(({ value }) => value);
+  return { root, given, texts, follow };
 
   function given(): LayoutGiven | string {
     if (names.some((name) => name.value.trim() === "")) return "Name everything you compare, the usual first.";

@@ -1,7 +1,8 @@
 import type { DrawnLots } from "../../nouns/findings/drawnLots";
+import { safetyLines } from "../../words/safety";
 import { typed } from "../ask";
 import type { Context } from "../context";
-import { button } from "../dom/blocks";
+import { button, paragraphs, section } from "../dom/blocks";
 import { element } from "../dom/element";
 import type { PlanQuestion } from "../plan/planQuestion";
 import { plantsEach } from "../plan/planQuestion";
@@ -22,13 +23,21 @@ export function layoutPart(context: Context): LayoutPart {
   const form = layoutForm();
   const said = element("p", { class: "hint", role: "status" });
   const make = button("Draw lots and make the sheet", () => void makeSheet(), "main");
-  const root = element("div", {}, form.root, make, said);
+  const safety = element("div");
+  const root = element("div", {}, form.root, safety, make, said);
+  form.root.addEventListener("input", warn);
   let question: PlanQuestion | null = null;
   return { root, follow };
 
   function follow(planned: PlanQuestion): void {
     question = planned;
     form.follow(planned.ways, Math.max(1, plantsEach(planned)));
+  }
+
+  /** Before planting, a line on safety is still in time. */
+  function warn(): void {
+    const lines = safetyLines(form.texts());
+    safety.replaceChildren(...(lines.length === 0 ? [] : [section("Safety", paragraphs(lines))]));
   }
 
   async function makeSheet(): Promise<void> {

@@ -81,6 +81,25 @@ describe.each<Kind>(["on the web", "for Windows"])("the built pages in Excel %s"
     expect(await save()).toBe("failed");
   });
 
+  it("keep the trial's answers in the document, and warn of them where the cell is explained", async () => {
+    const { excel, pane } = await openInExcel(kind, trial());
+    await calculated(excel);
+    await pane.getByRole("tab", { name: "Trial" }).click();
+    const lots = pane.getByRole("group", { name: /only one thing/ });
+    await lots.getByLabel("No", { exact: true }).check();
+    await says(pane, "Kept with this workbook.");
+    expect(String(excel.book.settings.get("fairbed.trialNotes"))).toContain("one-difference");
+    excel.book.settingsRefused = true;
+    await lots.getByLabel("Yes").check();
+    await says(pane, "could not be kept with this workbook");
+    excel.book.settingsRefused = false;
+    await lots.getByLabel("No", { exact: true }).check();
+    await says(pane, "Kept with this workbook.");
+    excel.select("C2");
+    await pane.getByRole("tab", { name: "Explain" }).click();
+    await says(pane, "Several things changed at once");
+  });
+
   it("put a figure into a cell as a formula of its own, with its format", async () => {
     const { excel, pane } = await openInExcel(kind, trial());
     await calculated(excel);

@@ -1,6 +1,7 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { beforePlanting } from "./beforePlanting";
 import { cleanPicks } from "./cleanPicks";
+import { doesItPay } from "./doesItPay";
 import { luckInClass } from "./luckInClass";
 import { manyCrops } from "./manyCrops";
 import { messyPicks } from "./messyPicks";
@@ -19,6 +20,7 @@ const plans = [
   twoPlantsEach,
   totalsKept,
   manyCrops,
+  doesItPay,
   beforePlanting,
   luckInClass,
   tryYourOwn,

@@ -19,6 +19,7 @@ it("has its sheets in the order of the work", () => {
     "Two plants each",
     "Totals only",
     "Many crops",
+    "Does it pay",
     "Before planting",
     "Luck in class",
     "Try your own",
@@ -33,6 +34,7 @@ const invented = [
   "two-plants-each",
   "totals-only",
   "many-crops",
+  "does-it-pay",
   "before-planting",
   "luck-in-class",
 ];
