@@ -41,6 +41,8 @@ export interface ReportBar {
   readonly name: string;
   readonly average: number;
   readonly plants: number;
+  /** Whether it is what the others are set against. */
+  readonly usual: boolean;
 }
 
 /** One result as it is told. */

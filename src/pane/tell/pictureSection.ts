@@ -28,11 +28,11 @@ export function pictureSection(report: Report, [first]: readonly Result[]): HTML
 
 function averagesPicture({ results: [first] }: Report): Picture | null {
   if (first === undefined || first.bars.length === 0) return null;
-  const bars = first.bars.map(({ name, average }, at) => ({
+  const bars = first.bars.map(({ name, average, usual }) => ({
     name,
     value: average,
     text: amountText(average, first.unit),
-    look: at === 0 ? ("usual" as const) : ("new" as const),
+    look: usual ? ("usual" as const) : ("new" as const),
   }));
   return barsPicture(bars, "The averages per plant", "Each bar is an average per plant.");
 }

@@ -7,13 +7,15 @@ import { chooseResults } from "./chooseResults";
 import { reportFor } from "./reportFor";
 import { reportView } from "./reportView";
 import { type AskedCall, askedCalls, resultsOf } from "./results";
+import { sheetPart } from "./sheetPart";
 import { tellForm } from "./tellForm";
 
 /** Typing or changing cells is over when nothing happened for so many milliseconds. */
 const pause = 400;
 
 /**
- * Fills the part Tell: which results, title and question, and below them the report in three lengths and its picture.
+ * Fills the part Tell: which results, title and question, and below them the report as a sheet, in three lengths and as
+ * a picture.
  *
  * @returns looks for the workbook's results; to be called whenever the part is opened
  */
@@ -21,10 +23,11 @@ export function tell(context: Context, root: HTMLElement): () => void {
   const note = element("p", { class: "note" });
   const choice = chooseResults(() => void settle(show));
   const form = tellForm(debounced(() => void settle(show), pause));
+  const sheets = sheetPart(context);
   const view = element("div", { class: "explanation" });
   let calls: readonly AskedCall[] = [];
   let turn = 0;
-  root.replaceChildren(note, choice.root, form.root, view);
+  root.replaceChildren(note, choice.root, form.root, sheets.root, view);
   // New formulas are looked for when the part is opened: that reads the whole workbook.
   context.sheet.onChange(
     debounced(() => {
@@ -35,6 +38,7 @@ export function tell(context: Context, root: HTMLElement): () => void {
 
   async function look(mine: number): Promise<void> {
     calls = await askedCalls(context);
+    await sheets.look();
     await answer(mine);
   }
 
@@ -50,6 +54,7 @@ export function tell(context: Context, root: HTMLElement): () => void {
     const report = chosen.length === 0 ? null : await reportFor(chosen, form, context);
     if (mine !== turn) return;
     form.root.hidden = report === null;
+    sheets.follow(report);
     view.replaceChildren(...(report === null ? [] : reportView(report, chosen, context)));
   }
 

@@ -23,8 +23,8 @@ export function barsOf(finding: TellableFinding): readonly ReportBar[] {
     case "many-treatments": {
       const usualFirst = finding.treatments.toSorted((one, other) => Number(other.isUsual) - Number(one.isUsual));
       return allOrNone(
-        usualFirst.map(({ name, mean, meanBedsRemoved, plants }) =>
-          bar(shortLabel(name), { average: meanBedsRemoved ?? mean, plants: plants.length }),
+        usualFirst.map(({ name, mean, meanBedsRemoved, plants, isUsual }) =>
+          bar(shortLabel(name), { average: meanBedsRemoved ?? mean, plants: plants.length }, isUsual),
         ),
       );
     }
@@ -48,11 +48,11 @@ function ofTotal({ perPlant, plants }: TotalFound): Height {
 
 function both(finding: Parameters<typeof ofPair>[0], usual: Height, tried: Height): readonly ReportBar[] {
   const names = ofPair(finding);
-  return allOrNone([bar(names.usual, usual), bar(names.tried, tried)]);
+  return allOrNone([bar(names.usual, usual, true), bar(names.tried, tried, false)]);
 }
 
-function bar(name: string, { average, plants }: Height): ReportBar | null {
-  return isKnown(average) && Number.isFinite(average) ? { name: sentenceStart(name), average, plants } : null;
+function bar(name: string, { average, plants }: Height, usual: boolean): ReportBar | null {
+  return isKnown(average) && Number.isFinite(average) ? { name: sentenceStart(name), average, plants, usual } : null;
 }
 
 function allOrNone(bars: readonly (ReportBar | null)[]): readonly ReportBar[] {

@@ -14,6 +14,8 @@ export function nextSentences(finding: TellableFinding): readonly string[] {
       return two(finding);
     case "many-treatments":
       return many(finding);
+    case "up-down":
+      return ["Before relying on this, compare the plants themselves, each as one number."];
     default:
       return explain(finding)
         .next.filter((text) => !text.includes("=FAIRBED"))

@@ -39,6 +39,11 @@ beforeEach(async () => {
 const boxes = () => [...root.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
 const said = () => root.textContent.replaceAll("\u00a0", " ");
 
+async function pressButton(text: string): Promise<void> {
+  [...root.querySelectorAll("button")].find((button) => button.textContent === text)?.click();
+  await settled();
+}
+
 async function press(box: HTMLInputElement | undefined): Promise<void> {
   box?.click();
   await settled();
@@ -54,7 +59,7 @@ it("offers each question once, whatever its cells show; the selected cell's is c
 
 it("tells the chosen result in three lengths", () => {
   const headings = [...root.querySelectorAll("h2")].map(({ textContent }) => textContent);
-  expect(headings).toEqual(["Picture", "For a talk", "For a newsletter", "For a slide"]);
+  expect(headings).toEqual(["Report sheet", "Picture", "For a talk", "For a newsletter", "For a slide"]);
   expect(said()).toContain("Straw and Bare soil stood side by side in 7 beds.");
 });
 
@@ -62,7 +67,7 @@ it("two results are told in one report, none tells nothing", async () => {
   await press(boxes()[1]);
   expect(said()).toContain("It is not settled: there may be a gain worth having.");
   for (const box of boxes()) if (box.checked) await press(box);
-  expect(root.querySelectorAll("h2")).toHaveLength(0);
+  expect([...root.querySelectorAll("h2")].filter((heading) => heading.closest("[hidden]") === null)).toHaveLength(0);
 });
 
 it("the trial's notes fill the sentences, and what they lack is named", async () => {
@@ -95,6 +100,36 @@ it("a changed plant changes what is told, without a press", async () => {
   vi.useRealTimers();
   await settled();
   expect(said()).toContain("stood side by side in 6 beds");
+});
+
+it("one press makes a sheet of the report, the next ones write that sheet anew or make another", async () => {
+  await pressButton("Make a report sheet");
+  expect([...sheet.own.keys()]).toEqual(["Report"]);
+  expect(said()).toContain("Written on the sheet “Report”.");
+  await press(boxes()[1]);
+  await pressButton("Update the report sheet");
+  expect([...sheet.own.keys()]).toEqual(["Report"]);
+  expect(sheet.own.get("Report")?.tables).toHaveLength(2);
+  await pressButton("Make another");
+  expect([...sheet.own.keys()]).toEqual(["Report", "Report 2"]);
+});
+
+it("of several report sheets the grower sees which one is written anew, the newest first", async () => {
+  await pressButton("Make a report sheet");
+  await pressButton("Make another");
+  const which = root.querySelector("select");
+  expect([...(which?.options ?? [])].map(({ value }) => value)).toEqual(["Report 2", "Report"]);
+  which?.options[1]?.setAttribute("selected", "");
+  await press(boxes()[1]);
+  await pressButton("Update the report sheet");
+  expect([...sheet.own.values()].map(({ tables }) => tables.length)).toEqual([2, 1]);
+});
+
+it("a sheet that could not be written is told of, and the report is still there", async () => {
+  sheet.refuse({ trouble: "protected", where: "The workbook" });
+  await pressButton("Make a report sheet");
+  expect(said()).toContain("The report was not written. The workbook is protected. Unprotect it first.");
+  expect(said()).toContain("Straw and Bare soil stood side by side in 7 beds.");
 });
 
 it("a workbook without a comparison says what to do first", async () => {
