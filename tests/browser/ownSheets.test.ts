@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
 import { numberCell, textCell } from "../../src/host/newSheet";
 import type { OwnSheet } from "../../src/host/ownSheet";
+import { chartDots } from "./chartDots";
 import { openPracticePage, put, value } from "./practicePage";
 
 const wanted: OwnSheet = {
@@ -44,33 +45,19 @@ const putOwn = (sheet: OwnSheet, over: string | null) =>
   page.evaluate(([given, instead]) => fairbedPractice.port.putOwn(given, instead), [sheet, over] as const);
 const own = () => page.evaluate(() => fairbedPractice.port.ownSheets());
 
-/** Dots of the grid's picture in the colour of the new treatment's bars, and how far down the first of them is. */
-function green(): Promise<{ dots: number; first: number }> {
-  return page.evaluate(() => {
-    const canvas = [...document.querySelectorAll("canvas")].sort((one, other) => other.width - one.width)[0];
-    const { data = new Uint8ClampedArray(), width = 1 } =
-      canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? {};
-    const found: number[] = [];
-    for (let at = 0; at < data.length; at += 4) {
-      if (data[at] === 0x2d && data[at + 1] === 0x6a && data[at + 2] === 0x2e) found.push(Math.floor(at / 4 / width));
-    }
-    return { dots: found.length, first: found[0] ?? -1 };
-  });
-}
-
 it("a sheet of ours has its cells, its texts as texts, and its chart as a picture over the cells", async () => {
   expect(await putOwn(wanted, null)).toBe("Report");
   expect(await own()).toEqual(["Report"]);
   expect(await value(page, "Report", "A4")).toBe("=Bare");
   expect(await page.evaluate(() => fairbedPractice.shown("Report", "B5"))).toBe("4351");
-  await expect.poll(async () => (await green()).dots).toBeGreaterThan(5000);
+  await expect.poll(async () => (await chartDots(page)).dots).toBeGreaterThan(5000);
 });
 
 it("the picture moves with its cells", async () => {
-  const before = await green();
+  const before = await chartDots(page);
   await page.evaluate(() => fairbedPractice.insertRow("Report", 2));
-  await expect.poll(async () => (await green()).first).toBeGreaterThan(before.first);
-  expect((await green()).dots).toBe(before.dots);
+  await expect.poll(async () => (await chartDots(page)).first).toBeGreaterThan(before.first);
+  expect((await chartDots(page)).dots).toBe(before.dots);
 });
 
 it("a later run takes the place of its own sheet, where it stood and as it is called now", async () => {
@@ -80,7 +67,7 @@ it("a later run takes the place of its own sheet, where it stood and as it is ca
   expect(await putOwn(later, "Anna's report")).toBe("Anna's report");
   expect(await value(page, "Anna's report", "A1")).toBe("Later");
   expect((await page.evaluate(() => fairbedPractice.sheets())).slice(-2)).toEqual(["Anna's report", "Behind"]);
-  await expect.poll(async () => (await green()).dots).toBe(0);
+  await expect.poll(async () => (await chartDots(page)).dots).toBe(0);
 });
 
 it("never takes the place of another sheet, whatever it is asked for", async () => {

@@ -4,15 +4,9 @@ import { beforeAll, expect, it } from "vitest";
 import { near } from "../near";
 import lots from "../reference/drawLots.json";
 import harvest from "../reference/practiceCells.json";
+import { grownOn, mulches } from "./grownOn";
 import { openPracticePage, put, selected, settled, type, value } from "./practicePage";
 
-/** Grams of the demo trial by bed: what grew is known, only the spots are drawn anew. */
-const grams: Readonly<Record<string, readonly (number | string)[]>> = {
-  "Bare soil": [2252, 3203, 2264, 2705, 3242, 2787, 4152, 3542],
-  Straw: [3249, 4245, 3972, "lost", 2494, 4278, 6923, 5293],
-  Woodchip: [2409, 2295, 2148, 3151, 3056, 3506, 3693, 4311],
-  "Grass clippings": [3423, "lost", 2611, 4474, 2174, 3589, 3673, 3863],
-};
 const [four, , two] = lots.cases.plans;
 let page: Page;
 let pane: Locator;
@@ -42,12 +36,6 @@ async function layOut(room: number, names: readonly string[]): Promise<void> {
 async function column(sheet: string, letter: string, count: number): Promise<unknown[]> {
   const rows = Array.from({ length: count }, (_, at) => at + 13);
   return Promise.all(rows.map((row) => value(page, sheet, `${letter}${row}`)));
-}
-
-/** What grew on each spot of a plan, in the list's order. */
-function grownOn(order: readonly string[]): readonly (number | string)[] {
-  const beds = new Set(order).size;
-  return order.map((name, at) => grams[name]?.[Math.floor(at / beds)] ?? "");
 }
 
 it("from the plan to a drawn list on a sheet of its own, in one click", async () => {
@@ -93,7 +81,7 @@ it("the season is told: question, draw number and result, in three lengths and a
 });
 
 it("a second layout leaves the first alone, and several treatments get their table", async () => {
-  await layOut(32, Object.keys(grams));
+  await layOut(32, mulches);
   await expect.poll(() => selected(page)).toBe("Trial plan 2!E13");
   expect(await column("Trial plan 2", "C", 32)).toEqual(four?.order);
   expect(await column("Trial plan", "E", 16)).toEqual(grownOn(two?.order ?? []));

@@ -79,6 +79,14 @@ it("a chart with a figure below zero starts where Excel will have it", async () 
   expect(excel.book.charts[0]?.set.has("figures/Minimum")).toBe(false);
 });
 
+it("prints as wide as a page; an Excel without a printer makes the sheet all the same", async () => {
+  const { excel } = await openExcel({ Trial: [] });
+  await excelSheet().putOwn(wanted, null);
+  expect([...excel.book.onePageWide]).toEqual(["Report"]);
+  excel.book.refused.add("page");
+  expect(await excelSheet().putOwn(wanted, null)).toBe("Report 2");
+});
+
 describe("a later run", () => {
   it("takes the place of its own sheet, also when the grower renamed and moved it", async () => {
     const { excel } = await openExcel(sheets);

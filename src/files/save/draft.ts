@@ -29,6 +29,10 @@ export function metadataPart(path: string, text: string): NewPart {
   return { path, text, type: `${kinds}.sheetMetadata+xml`, relation: `${office}/sheetMetadata` };
 }
 
+const noRelations =
+  '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+  '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"/>';
+
 /** Writes a part. */
 export function write(draft: Draft, path: string, text: string): void {
   draft.set(path, partOf(text));
@@ -46,7 +50,8 @@ export function addPart(draft: Draft, from: string, part: NewPart): string {
   const path = relationsPath(from);
   const id = freeId(draft, from);
   const target = `<Relationship Id="${id}" Type="${part.relation}" Target="/${escaped(part.path)}"/>`;
-  write(draft, path, inside(textOf(draft, path), "Relationships", target));
+  const relations = draft.has(path) ? textOf(draft, path) : noRelations;
+  write(draft, path, inside(relations, "Relationships", target));
   return id;
 }
 

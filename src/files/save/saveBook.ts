@@ -6,6 +6,7 @@ import { type Opened, openBook, type Source } from "../open/openBook";
 import { days1904, type SheetReading } from "../open/readSheet";
 import { partOf, textOf } from "../xml/parts";
 import { closePackage } from "../zip/closePackage";
+import { addCharts } from "./addCharts";
 import { addSheet } from "./addSheet";
 import { blankPackage, blankStyles } from "./blankPackage";
 import { addPart, type Draft, usualPart, write } from "./draft";
@@ -97,7 +98,9 @@ function saveSheet({ source, draft, writing }: Saving, sheet: BookSheet): Patche
   const known = source.sheets.find(({ entry }) => entry.name === sheet.name);
   const reading: SheetReading = known ?? addSheet(draft, source.workbook.path, sheet);
   const patch = patchSheet(reading, sheet, writing);
-  if (patch.xml !== reading.xml) write(draft, reading.entry.path, patch.xml);
+  // The file's own sheets have their charts already.
+  const xml = known === undefined ? addCharts(draft, { path: reading.entry.path, xml: patch.xml }, sheet) : patch.xml;
+  if (xml !== reading.xml) write(draft, reading.entry.path, xml);
   return patch;
 }
 

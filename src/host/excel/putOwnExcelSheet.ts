@@ -21,6 +21,7 @@ export async function putOwnExcelSheet(wanted: OwnSheet, over: string | null): P
     furnishExcelSheet(sheet, wanted);
     sheet.context.workbook.names.add(mark, sheet.getRange("A1"), "Fairbed writes this sheet anew when it is asked to.");
   });
+  await triedTo(name, ({ worksheets }) => toPrint(worksheets.getItem(name)));
   return old === undefined ? name : inPlaceOf(old, name);
 }
 
@@ -39,6 +40,12 @@ async function inPlaceOf({ sheet: old, mark, place }: OwnExcelSheet, name: strin
   // A mark that cannot be removed points at no sheet, and counts as none.
   await triedTo(mark, (workbook) => workbook.names.getItemOrNullObject(mark).delete());
   return final;
+}
+
+/** As wide as a page. A computer without a printer may refuse that. */
+function toPrint({ pageLayout }: Excel.Worksheet): void {
+  pageLayout.orientation = "Landscape";
+  pageLayout.zoom = { horizontalFitToPages: 1 };
 }
 
 function removed(sheet: string): Promise<void> {

@@ -1,5 +1,5 @@
 import { type Area, addressOf, lastColumn, lastRow, wholeSheet } from "./area";
-import { chartsObject, tablesObject } from "./furniture";
+import { chartsObject, pageLayout, tablesObject } from "./furniture";
 import { type HostObject, refusal } from "./hostObject";
 import { namesObject } from "./namesObject";
 import { addedSheet, deleteSheet, moveSheet, renameSheet } from "./sheetList";
@@ -46,7 +46,11 @@ function worksheets(book: Workbook): HostObject {
 function worksheet(book: Workbook, name: string): HostObject {
   return {
     properties: { Id: () => name, Name: () => name, Position: () => [...book.sheets.keys()].indexOf(name) },
-    objects: { Tables: () => tablesObject(book, name), Charts: () => chartsObject(book, name) },
+    objects: {
+      Tables: () => tablesObject(book, name),
+      Charts: () => chartsObject(book, name),
+      PageLayout: () => pageLayout(book, name),
+    },
     settable: {
       Name: (wanted) => renameSheet(book, name, String(wanted)),
       Position: (place) => moveSheet(book, name, Number(place)),

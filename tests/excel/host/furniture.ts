@@ -91,3 +91,17 @@ function addressGiven(given: unknown): string {
   const { properties } = given as HostObject;
   return String(properties?.Address?.() ?? given);
 }
+
+/** How a sheet prints. */
+export function pageLayout(book: Workbook, sheet: string): HostObject {
+  return {
+    settable: {
+      Orientation: () => {
+        if (book.refused.has("page")) throw refusal("GeneralException");
+      },
+      Zoom: (zoom) => {
+        if ((zoom as { horizontalFitToPages?: number }).horizontalFitToPages === 1) book.onePageWide.add(sheet);
+      },
+    },
+  };
+}

@@ -29,10 +29,12 @@ export interface Workbook {
   /** True: no sheet may be added or removed. */
   structureProtected: boolean;
   /** What Excel refuses just now, of what is asked for while a sheet is made or put in another's place. */
-  readonly refused: Set<"chart" | "delete" | "rename">;
+  readonly refused: Set<"chart" | "delete" | "rename" | "page">;
   /** Addresses of the tables, with their sheets. */
   readonly tables: string[];
   readonly charts: Chart[];
+  /** Names of the sheets that print as wide as a page. */
+  readonly onePageWide: Set<string>;
   /** Widths of whole columns in points, by address. */
   readonly widths: Map<string, number>;
   /** The cells that a formula's table reaches, by the formula's own cell: "Trial!C5". */
@@ -62,6 +64,7 @@ export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell
     refused: new Set(),
     tables: [],
     charts: [],
+    onePageWide: new Set(),
     widths: new Map(),
     spills: new Map(),
     unreadable: new Set(),

@@ -1,6 +1,7 @@
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
 import type { Block, Book, BookCell, BookSheet, Look } from "../../../files/book";
 import type { Cell } from "../../../nouns/cell";
+import { chartOf } from "../chart/cellChart";
 import type { Grid } from "../grid";
 import { cellValue } from "../sheet/cellAt";
 import { lookOf } from "./gridLooks";
@@ -92,15 +93,17 @@ function bookCell(
   const place = looks.placeOf(cell.s);
   const look = place === undefined || place === 0 ? {} : { look: place };
   const value = cellValue(cell);
+  const chart = chartOf(cell);
+  const drawn = chart === undefined ? {} : { chart };
   const formula = cell.f || cell.si ? grid.formulas.getFormulaStringByCell(row, column, sheet, workbook) : undefined;
   if (formula === undefined || formula === null || formula === "") {
-    return value === null && place === undefined ? undefined : withoutEmpty({ value, ...look });
+    return withoutEmpty({ value, ...look, ...drawn });
   }
-  return { value, formula, ...spillAt(grid, [workbook, sheet, row, column], value), ...look };
+  return { value, formula, ...spillAt(grid, [workbook, sheet, row, column], value), ...look, ...drawn };
 }
 
 function withoutEmpty(cell: BookCell): BookCell | undefined {
-  return cell.value === null && cell.look === undefined ? undefined : cell;
+  return cell.value === null && cell.look === undefined && cell.chart === undefined ? undefined : cell;
 }
 
 /** The block that a formula fills: the grid keeps it apart from the cells' own contents. */

@@ -9,6 +9,7 @@ import {
 } from "@univerjs/core";
 import type { Book, BookCell, BookSheet } from "../../../files/book";
 import { isErrorCell } from "../../../nouns/cell";
+import { withChart } from "../chart/cellChart";
 import { gridStyle } from "./gridLooks";
 
 const leastRows = 200;
@@ -71,8 +72,9 @@ function gridSheet({ name, hidden, rows, merges, widths }: BookSheet, id: string
 }
 
 /** A text that looks like a formula or a number is told to be a text. */
-function gridCell({ value, formula, look }: BookCell): ICellData {
-  const style = look === undefined ? {} : { s: styleName(look) };
+function gridCell({ value, formula, look, chart }: BookCell): ICellData {
+  const drawn = chart === undefined ? {} : withChart(chart);
+  const style = look === undefined ? drawn : { s: styleName(look), ...drawn };
   if (formula !== undefined) return { f: formula, ...style };
   if (value === null) return style;
   if (isErrorCell(value)) return { v: value.error, t: CellValueType.STRING, ...style };
