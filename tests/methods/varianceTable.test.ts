@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { againstUsualTest } from "../../src/methods/againstUsualTest";
+import { contrast } from "../../src/methods/contrast";
 import type { SquaresOf, TreatmentModel } from "../../src/methods/treatmentModel";
 import { leastSignificantDifference, treatmentF } from "../../src/methods/varianceTable";
+import { summary } from "../../src/numerics/moments";
 import { near } from "../near";
 import reference from "../reference/manyBeds.json";
 import { manyCases, modelOf } from "./manyCases";
@@ -45,6 +48,45 @@ it("Gomez & Gomez (1984), p. 300, larvae as log(x + 1): F 3.651 for beds, 5.6995
   printed("beds, p", beds?.p ?? 0, "0.02672");
   printed("treatments", treatments?.f ?? 0, "5.6995");
   printed("treatments, p", treatments?.p ?? 0, "0.000409");
+});
+
+it("four crops in five beds, a student's practical: averages 34.2, 35, 33.6, 28.4; R has F 18.17 and, for beds, 2.207", () => {
+  const crops = whole("four crops in five beds");
+  const model = plantsModel(crops);
+  for (const [at, [average, variance]] of [
+    ["34.2", "3.7"],
+    ["35.0", "2.5"],
+    ["33.6", "4.3"],
+    ["28.4", "2.3"],
+  ].entries()) {
+    const values = crops.value.filter((_, row) => crops.treatment[row] === at);
+    printed("average", model.means[at] ?? Number.NaN, average ?? "");
+    printed("variance", summary(values).variance, variance ?? "");
+  }
+  const [beds, treatments] = [model.squares.beds ?? expect.fail(), model.squares.treatments].map((source) =>
+    treatmentF(model, source),
+  );
+  printed("treatments", treatments?.f ?? 0, "18.17");
+  printed("treatments, p", treatments?.p ?? 0, "0.0000930");
+  printed("beds", beds?.f ?? 0, "2.207");
+  printed("beds, p", beds?.p ?? 0, "0.1296");
+});
+
+it("Marlpit Corner: R has F 4.107 for beds, 6.078 for treatments; 3.151 with the beds left aside", () => {
+  const model = plantsModel(whole("demo"));
+  const beds = treatmentF(model, model.squares.beds ?? expect.fail());
+  const treatments = treatmentF(model, model.squares.treatments);
+  printed("beds", beds.f, "4.107");
+  printed("beds, p", beds.p, "0.00661");
+  printed("treatments", treatments.f, "6.078");
+  printed("treatments, p", treatments.p, "0.00444");
+  const aside = modelOf(manyCases.find(({ name }) => name === "Marlpit Corner") ?? expect.fail("no case"));
+  const apart = treatmentF(aside, aside.squares.treatments);
+  printed("beds aside", apart.f, "3.151");
+  printed("beds aside, p", apart.p, "0.0418");
+  const { t } = contrast(aside, { usual: 0, tried: 1 });
+  // METHODS prints multcomp's, from a random integration
+  near("Dunnett, straw", againstUsualTest(aside, 0).pValue(t), 0.029, { absolute: 5e-4 });
 });
 
 /** A model of separate plants of which only the sums of squares and the numbers of plants are known. */

@@ -3,7 +3,7 @@
 # Data: Gomez & Gomez (1984), p. 26, rice, whole, with three plots taken out, and with two taken out of three beds so
 # that every treatment keeps three; and p. 300, larvae, log10(x + 1), both
 # as in agridat; the four crops in five beds of METHODS 10, item 33; R's npk, nitrogen by phosphate in its blocks, whole
-# and with four plots taken out; R's warpbreaks with the two wools for beds; the demo's plants. The first treatment is
+# and with four plots taken out; two small sets made up; R's warpbreaks with the two wools for beds; the demo's plants. The first treatment is
 # the usual. Averages over all beds by predict(); their covariance by model.matrix(); percent ranges by uniroot().
 source("tests/reference/write.R")
 source("tests/reference/manyShared.R")
@@ -52,7 +52,12 @@ demo <- demo[grepl("^[0-9]+$", demo$grams), ]
 demo <- demo[order(match(demo$treatment, c("Bare soil", "Straw", "Woodchip", "Grass clippings")), demo$bed), ]
 without <- function(name, out, y, treatment, bed) in_beds(name, y[-out], treatment[-out], bed[-out])
 
+four <- c(19.16, 22.26, 21.53, 18.94, 23.25, 24.08, 27.14, 22.66, 19.26, 19.92, 19.83, 15.21, 23.09, 24.77, 26.57, 24.66)
+six <- c(4.43, 4.37, 3.35, 3.29, 2.71, 3.64, 2.03, 2.05, 3.17, 3.9, 3.3, 3.02)
+
 write_reference("manyBeds", list(
+  in_beds("four in four beds", four, rep(c("control", "A", "B", "C"), 4), rep(1:4, each = 4)),
+  in_beds("two in six beds", six, rep(c("control", "new"), 6), rep(1:6, each = 2)),
   in_beds("rice", rice, rep(1:6, each = 4), rep(1:4, 6)),
   without("rice without three plots", c(2, 11, 24), rice, rep(1:6, each = 4), rep(1:4, 6)),
   without("rice, equal numbers in incomplete beds", c(1, 5, 10, 14, 19, 23), rice, rep(1:6, each = 4), rep(1:4, 6)),

@@ -2,7 +2,7 @@
 #
 # Data: R's own chickwts, ToothGrowth, PlantGrowth, InsectSprays, warpbreaks; NIST/SEMATECH e-Handbook 7.4.7.1; the
 # pain-relief times, Dunnett's (1955) blood counts, the three-a-group set, Thomson & Short's (1969) half-times and the
-# Games-Howell example that SciPy's tests print. The first treatment is the usual.
+# Games-Howell example that SciPy's tests print; five small sets made up. The first treatment is the usual.
 # R gives aov(), TukeyHSD(), oneway.test(); Dunnett's p is the product-correlation integral by integrate() and,
 # random beyond two comparisons, multcomp's; Games-Howell from ptukey() and qtukey(); percent ranges by uniroot() on
 # |b - r a| = K sqrt(V(r)), null where there is no root.
@@ -57,4 +57,13 @@ write_reference("manyOneWay", list(
   one_way("blood counts", list(c(7.4, 8.5, 7.2, 8.24, 9.84, 8.32), c(9.76, 8.8, 7.68, 9.36), c(12.8, 9.68, 12.16, 9.2, 10.55))),
   one_way("three a group", list(c(55, 47, 48), c(55, 64, 64), c(55, 49, 52), c(50, 44, 41))),
   one_way("mucociliary half-times", list(c(2.9, 3.0, 2.5, 2.6, 3.2), c(3.8, 2.7, 4.0, 2.4), c(2.8, 3.4, 3.7, 2.2, 2.0))),
-  one_way("Games-Howell example", list(c(24, 23, 31, 51), c(34, 18, 18, 26), c(17, 68, 59, 7)))))
+  one_way("Games-Howell example", list(c(24, 23, 31, 51), c(34, 18, 18, 26), c(17, 68, 59, 7))),
+  one_way("three groups of five", list(c(9.93, 11.07, 9.79, 9.84, 9.45), c(13.1, 10.04, 10.57, 12.32, 12.94),
+                                       c(10.82, 12.28, 11.59, 9.61, 11.16))),
+  one_way("four unequal groups", list(c(4.39, 2.6, 3.18, 2.3, 2.23, 2.56), c(4.09, 3.33, 3.39, 3.97),
+                                      c(2.71, 3.33, 2.74, 3.35, 2.64), c(5.12, 3.46, 4.57))),
+  one_way("five groups, one very uneven", list(c(58.5, 48.4, 53.6, 44.8), c(52.3, 53.1, 47.1, 41.3), c(52.9, 52.7, 53.5, 69),
+                                               c(53.1, 55.7, 49.4, 45.6), c(60.9, 91.4, 75.7, 58.5))),
+  one_way("two groups of four", list(c(3.28, 2.05, 3.6, 3.49), c(3.81, 4.02, 4.07, 4.52))),
+  one_way("eight groups of three", list(c(5.56, 5.5, 4.95), c(5.66, 5.19, 6.26), c(5.17, 5.21, 5.71), c(5.67, 5.1, 4.41),
+                                        c(5.91, 5.46, 6.55), c(5.03, 5.5, 4.58), c(5.56, 6.03, 7.31), c(6.52, 6.88, 6.75)))))
