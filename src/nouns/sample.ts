@@ -3,18 +3,18 @@ import type { Place } from "./place";
 /** Why a cell holds no usable number although the plant was not lost. */
 export type Unusable = "empty" | "text" | "doubtful-number" | "unit-unclear" | "error" | "true-or-false" | "date";
 
-/** What one cell of an amounts range means. `text` is the cell as it stands in the sheet. */
+/** What one cell of an amounts range means. */
 export type Entry =
   | {
       readonly kind: "value";
       readonly value: number;
       readonly place: Place;
-      readonly text: string;
+
       /** How the number was read: a plain number, a mark or word removed, a unit converted, "none" read as 0. */
       readonly read: "number" | "mark-removed" | "unit-converted" | "none-word";
     }
-  | { readonly kind: "lost"; readonly place: Place; readonly text: string }
-  | { readonly kind: "not-recorded"; readonly why: Unusable; readonly place: Place; readonly text: string };
+  | { readonly kind: "lost"; readonly place: Place }
+  | { readonly kind: "not-recorded"; readonly why: Unusable; readonly place: Place };
 
 /** An amounts range as read: one entry per cell, row by row, without its heading and without empty cells at the end. */
 export interface Sample {

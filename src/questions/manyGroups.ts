@@ -11,6 +11,12 @@ export interface PlacedPlant extends Plant {
   readonly bed: number;
 }
 
+/** A plant without an amount: the number of its treatment, and where it stands. */
+interface Standing {
+  readonly treatment: number;
+  readonly place: Place;
+}
+
 /** The plants of several treatments as they enter a comparison. */
 export interface ManyGroups {
   readonly sample: Sample;
@@ -20,8 +26,8 @@ export interface ManyGroups {
   readonly beds: readonly string[] | null;
   readonly plants: readonly PlacedPlant[];
   /** Where a treatment's lost and not recorded plants stand. */
-  readonly lost: readonly { readonly treatment: number; readonly place: Place }[];
-  readonly notRecorded: readonly { readonly treatment: number; readonly place: Place }[];
+  readonly lost: readonly Standing[];
+  readonly notRecorded: readonly Standing[];
   /** Rows with an amount, but without a treatment, or without a bed where beds are given. */
   readonly leftOut: readonly Place[];
 }
@@ -31,39 +37,43 @@ export function manyGroups(
   { sample, labels: [treatments = null, beds = null] }: Labelled,
   rule: LostPlants,
 ): ManyGroups {
-  const rows = sample.entries.map((entry, row) => ({
-    entry,
-    treatment: numberOf(treatments, row),
-    bed: beds === null ? 0 : numberOf(beds, row),
-  }));
-  const placed = rows.flatMap(({ entry, treatment, bed }) =>
-    treatment === null || bed === null ? [] : [{ entry, treatment, bed }],
-  );
+  const [treatmentOf, bedOf] = [numbersOf(treatments), beds === null ? () => 0 : numbersOf(beds)];
+  const placed: PlacedEntry[] = [];
+  const leftOut: Place[] = [];
+  for (const [row, entry] of sample.entries.entries()) {
+    const [treatment, bed] = [treatmentOf(row), bedOf(row)];
+    if (treatment !== null && bed !== null) placed.push({ entry, treatment, bed });
+    else if (!isBlank(entry)) leftOut.push(entry.place);
+  }
   const standing = (kind: Entry["kind"]) =>
-    placed
-      .filter(({ entry }) => entry.kind === kind)
-      .map(({ entry, treatment }) => ({ treatment, place: entry.place }));
+    placed.flatMap(({ entry, treatment }) => (entry.kind === kind ? { treatment, place: entry.place } : []));
   return {
     sample,
     names: treatments?.names ?? [],
     beds: beds?.names ?? null,
     plants: placed.flatMap(({ entry, treatment, bed }) => {
       const plant = plantOf(entry, rule);
-      return plant === null ? [] : [{ ...plant, treatment, bed }];
+      return plant === null ? [] : { value: plant.value, place: plant.place, treatment, bed };
     }),
     lost: standing("lost"),
     notRecorded: standing("not-recorded"),
-    leftOut: rows
-      .filter(({ entry, treatment, bed }) => (treatment === null || bed === null) && !isBlank(entry))
-      .map(({ entry }) => entry.place),
+    leftOut,
   };
+}
+
+/** A cell of the amounts with the numbers of its treatment and its bed. */
+interface PlacedEntry {
+  readonly entry: Entry;
+  readonly treatment: number;
+  readonly bed: number;
 }
 
 function isBlank(entry: Entry): boolean {
   return entry.kind === "not-recorded" && entry.why === "empty";
 }
 
-function numberOf(labels: Labels | null, row: number): number | null {
-  const label = labels?.entries[row]?.label ?? null;
-  return label === null ? null : (labels?.names.indexOf(label) ?? null);
+/** The number of each row's label; null where the row has none. */
+function numbersOf(labels: Labels | null): (row: number) => number | null {
+  const numbers = new Map((labels?.names ?? []).map((name, at) => [name, at]));
+  return (row) => numbers.get(labels?.entries[row]?.label ?? "") ?? null;
 }

@@ -38,8 +38,17 @@ export function readLabels(range: CellRange, kind: LabelKind, extent: Extent = {
   const from = heading ? 1 : 0;
   const cells = cellsOf(range);
   const spelt = new Map<string, string>();
+  // most labels come again in the very letters of before
+  const met = new Map<Cell, string | null>();
+  const labelIn = (cell: Cell): string | null => {
+    const old = met.get(cell);
+    if (old !== undefined) return old;
+    const label = spell(cell, kind, spelt);
+    met.set(cell, label);
+    return label;
+  };
   const entries = cells.slice(from, length).map((cell, at) => {
-    return { label: spell(cell, kind, spelt), place: placeOf(range, from + at) };
+    return { label: labelIn(cell), place: placeOf(range, from + at) };
   });
   return {
     argument: range.argument,

@@ -13,6 +13,8 @@ export interface Ratio {
 const ROUNDS = 15;
 /** Shorter stretches than this would measure the clock. */
 const LEAST_MS = 8;
+/** Work is done so long before it is timed: until then the compiler is at work as well, which takes processor time too. */
+const WARM_UP_MS = 150;
 
 /**
  * Processor time per run of each way, in milliseconds, round by round. Rounds alternate, so that a machine that slows
@@ -38,7 +40,8 @@ export function spreadOf(values: readonly number[]): Ratio {
 
 /** Warms the work up and finds how often it must run to take long enough. */
 function repeatsFor(work: Work): number {
-  timed(work, 3);
+  const until = performance.now() + WARM_UP_MS;
+  while (performance.now() < until) timed(work, 3);
   let repeats = 1;
   while (timed(work, repeats) * repeats < LEAST_MS) repeats *= 2;
   return repeats;
