@@ -1,7 +1,7 @@
 import type { Cell } from "../nouns/cell";
 import type { Problem } from "../nouns/problem";
 import type { Unusable } from "../nouns/sample";
-import { type CellMeaning, cellMeaning } from "./cellMeaning";
+import { type CellMeaning, cellMeanings } from "./cellMeaning";
 import { excelDates } from "./excelDates";
 import type { AskedUnit } from "./readUnit";
 import { type SettledCell, settleUnits } from "./settleUnits";
@@ -77,7 +77,7 @@ function splitCells(cells: readonly Cell[], { counts, zerosVerified }: AmountRul
       if (cell === 0) zeros++;
     } else typedRows.push(row);
   }
-  const typed = typedRows.map((row) => cellMeaning(cells[row] ?? null));
+  const typed = cellMeanings(typedRows.map((row) => cells[row] ?? null));
   return {
     values,
     zerosUnverified: zerosVerified ? 0 : zeros,

@@ -1,5 +1,6 @@
 import type { CellMeaning } from "./cellMeaning";
 import { fittingUnit } from "./fittingUnit";
+import { middleSize } from "./middleSize";
 import { convert, type Unit } from "./unit";
 
 /** A column's meanings with every amount in the column's unit. */
@@ -37,7 +38,7 @@ export function settleUnits(
 ): SettledColumn {
   const typed = typedUnits(meanings);
   if (named !== null || typed.length === 0) return inUnit(meanings, named, NOBODY);
-  const middle = middleSize([...meanings.filter(isBare).map(sizeOf), ...beside.map(Math.abs)]);
+  const middle = middleOf(meanings.filter(isBare), beside);
   const fitting = middle === 0 ? (typed[0] ?? null) : fittingUnit(meanings, middle);
   if (fitting !== null) return inUnit(meanings, fitting, NOBODY);
   if (new Set(typed).size > 1) return { unit: null, cells: meanings.map((cell) => withoutUnit(cell)) };
@@ -78,7 +79,7 @@ function farOff(meanings: readonly CellMeaning[], beside: Float64Array): Readonl
   const bare = meanings.filter(isBare);
   const isUnitRarer = withUnit.length <= bare.length + beside.length;
   const [rarer, others] = isUnitRarer ? [withUnit, bare] : [bare, withUnit];
-  const middle = middleSize([...others.map(sizeOf), ...(isUnitRarer ? beside.map(Math.abs) : NONE)]);
+  const middle = middleOf(others, isUnitRarer ? beside : NONE);
   const isFar = (size: number): boolean => size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
   return new Set(rarer.filter((cell) => isFar(sizeOf(cell))));
 }
@@ -87,8 +88,10 @@ function sizeOf(cell: CellMeaning): number {
   return cell.means === "amount" ? Math.abs(cell.value) : 0;
 }
 
-/** The middle of the sizes above 0; 0 when there is none. */
-function middleSize(sizes: readonly number[]): number {
-  const sorted = Float64Array.from(sizes.filter((size) => size > 0)).sort();
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+/** The middle size of cells and of the bare numbers beside them. */
+function middleOf(cells: readonly CellMeaning[], beside: Float64Array): number {
+  const numbers = new Float64Array(cells.length + beside.length);
+  numbers.set(cells.map(sizeOf));
+  numbers.set(beside, cells.length);
+  return middleSize(numbers);
 }
