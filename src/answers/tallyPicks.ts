@@ -39,7 +39,7 @@ export const tallyPicksFunction: WorksheetFunction<PickTally> = {
     { name: "all_plants", optional: true },
     { name: "unit", optional: true },
   ],
-  choices: { unit: ["g", "kg", "lb", "oz", "count"] },
+  choices: { unit: ["g", "kg", "lb", "oz", "count", "ml", "l", "cm", "m", "in", "ft"] },
   ask: tallyPicks,
   shown: (found) => ({
     answer: null,

@@ -27,6 +27,16 @@ export function cellMeaning(cell: Cell): CellMeaning {
   return amount(cell, null, "number");
 }
 
+/** Reads many cells; a text that comes again, as a season's log has few and often, is read once. */
+export function cellMeanings(cells: readonly Cell[]): readonly CellMeaning[] {
+  const known = new Map<Cell, CellMeaning>();
+  return cells.map((cell) => {
+    const meaning = known.get(cell) ?? cellMeaning(cell);
+    known.set(cell, meaning);
+    return meaning;
+  });
+}
+
 function textMeaning(text: string): CellMeaning {
   if (isNoneWord(text)) return amount(0, null, "none-word");
   if (isLostWord(text)) return { means: "lost" };

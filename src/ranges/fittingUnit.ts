@@ -11,7 +11,7 @@ interface TypedAmount {
 const FAR = 10;
 
 /**
- * The unit of a log's bare numbers where neither heading nor argument names it: the one of the units typed in its
+ * The unit of a column's bare numbers where neither heading nor argument names it: the one of the units typed in its
  * cells, or else grams, in which every typed amount comes near the bare numbers ("0.235kg" among 180 and 300: grams).
  *
  * @param middle the middle size of the bare numbers

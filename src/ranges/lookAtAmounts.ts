@@ -2,7 +2,7 @@ import type { Cell } from "../nouns/cell";
 import { dayOf } from "../nouns/day";
 import type { Remark } from "../nouns/reading";
 import type { Unusable } from "../nouns/sample";
-import { cellMeaning } from "./cellMeaning";
+import { cellMeanings } from "./cellMeaning";
 import { excelDates } from "./excelDates";
 import { headingParts } from "./headingParts";
 import { isNotRecordedWord } from "./isNotRecordedWord";
@@ -51,7 +51,7 @@ interface Split {
 
 /** Cells that are no numbers; bare numbers have a say in the unit only where one was typed. */
 function settleTyped({ cells, rows, values }: Split, named: Unit | null): SettledColumn {
-  const typed = rows.map((row) => cellMeaning(cells[row] ?? null));
+  const typed = cellMeanings(rows.map((row) => cells[row] ?? null));
   return settleUnits(
     typed,
     named,

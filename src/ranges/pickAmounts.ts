@@ -1,9 +1,8 @@
 import type { Cell } from "../nouns/cell";
 import type { Problem } from "../nouns/problem";
 import type { Unusable } from "../nouns/sample";
-import { type CellMeaning, cellMeaning } from "./cellMeaning";
+import { type CellMeaning, cellMeanings } from "./cellMeaning";
 import { excelDates } from "./excelDates";
-import { fittingUnit } from "./fittingUnit";
 import type { AskedUnit } from "./readUnit";
 import { type SettledCell, settleUnits } from "./settleUnits";
 import { convert, type Unit } from "./unit";
@@ -35,7 +34,7 @@ export interface AmountRules {
 
 /**
  * Reads a log's amounts: numbers as they stand, anything else by `cellMeaning`; bare numbers are in the unit that the
- * heading names, else in the one asked for, else in the one that fits the units typed (`fittingUnit`, `settleUnits`).
+ * heading names, else in the one asked for, else in the one that fits the units typed (`settleUnits`).
  *
  * @param cells without the heading
  * @returns units-differ when the heading's unit cannot be turned into the one asked for
@@ -78,7 +77,7 @@ function splitCells(cells: readonly Cell[], { counts, zerosVerified }: AmountRul
       if (cell === 0) zeros++;
     } else typedRows.push(row);
   }
-  const typed = typedRows.map((row) => cellMeaning(cells[row] ?? null));
+  const typed = cellMeanings(typedRows.map((row) => cells[row] ?? null));
   return {
     values,
     zerosUnverified: zerosVerified ? 0 : zeros,
@@ -90,37 +89,21 @@ function splitCells(cells: readonly Cell[], { counts, zerosVerified }: AmountRul
   };
 }
 
-function settleTyped(raw: RawAmounts, { headingUnit, unit }: AmountRules): ReturnType<typeof settleUnits> {
-  const { typed } = raw;
+function settleTyped(
+  { typed, values }: RawAmounts,
+  { headingUnit, unit }: AmountRules,
+): ReturnType<typeof settleUnits> {
   if (unit === "count") return { unit: null, cells: typed.map(withoutTypedUnit) };
-  const bare = headingUnit ?? unit;
-  const anyUnit = typed.some((cell) => cell.means === "amount" && cell.unit !== null);
-  if (bare !== null || !anyUnit) return settleUnits(typed, bare);
-  const fitting = fittingUnit(typed, middleOf(bareNumbers(raw).map(Math.abs)));
-  if (fitting !== null) return settleUnits(typed, fitting);
   return settleUnits(
     typed,
-    null,
-    raw.values.filter((value) => !Number.isNaN(value)),
+    headingUnit ?? unit,
+    values.filter((value) => !Number.isNaN(value)),
   );
 }
 
 function withoutTypedUnit(cell: CellMeaning): SettledCell {
   if (cell.means !== "amount" || cell.unit === null) return cell;
   return { means: "unusable", why: "unit-unclear" };
-}
-
-function bareNumbers({ values, typed }: RawAmounts): readonly number[] {
-  const texts = typed.flatMap((cell) =>
-    cell.means === "amount" && cell.unit === null && cell.read !== "none-word" ? [cell.value] : [],
-  );
-  return [...values.filter((value) => !Number.isNaN(value)), ...texts];
-}
-
-/** The middle of the sizes above 0; 0 when there is none. */
-function middleOf(sizes: readonly number[]): number {
-  const sorted = Float64Array.from(sizes.filter((size) => size > 0)).sort();
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }
 
 function placeTyped(raw: RawAmounts, cells: readonly SettledCell[]): void {
@@ -139,11 +122,6 @@ function placeCell({ values, lost, missing, readInto }: RawAmounts, row: number,
   }
 }
 
-/** Conversions end in rounding noise (1.005 kg × 1000); 15 digits are what a sheet holds. */
-function withoutNoise(value: number): number {
-  return Number(value.toPrecision(15));
-}
-
 /** Numbers that look like dates Excel made are no amounts (METHODS 4.1). */
 function leaveOutDates({ values, missing, readInto }: RawAmounts): void {
   const isDate = excelDates(values);
@@ -157,6 +135,6 @@ function leaveOutDates({ values, missing, readInto }: RawAmounts): void {
 function convertAll(values: Float64Array, from: Unit, to: Unit): void {
   if (from === to) return;
   for (const [row, value] of values.entries()) {
-    if (!Number.isNaN(value)) values[row] = withoutNoise(convert(value, from, to) ?? Number.NaN);
+    if (!Number.isNaN(value)) values[row] = convert(value, from, to) ?? Number.NaN;
   }
 }

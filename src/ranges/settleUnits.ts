@@ -1,4 +1,6 @@
 import type { CellMeaning } from "./cellMeaning";
+import { fittingUnit } from "./fittingUnit";
+import { middleSize } from "./middleSize";
 import { convert, type Unit } from "./unit";
 
 /** A column's meanings with every amount in the column's unit. */
@@ -14,28 +16,37 @@ export type SettledCell = CellMeaning & { readonly converted?: true };
 const FAR = 10;
 
 /**
- * Brings the amounts of a column to one unit. Our own rule, as no source rules it:
+ * Brings the amounts of a column to one unit. Our own rule, as no source rules it, and the only one: LOOKOVER, the
+ * tallies and the comparisons read a column alike.
  *
- * 1. The column's unit is the one its heading names, else the only one typed in its cells; bare numbers are in it.
- * 2. Cells that name another unit are converted. One of another kind (cm in a column of g) has no clear unit.
- * 3. Several units typed, bare numbers beside them, no unit in the heading: nobody knows what the bare numbers are,
- *    so the cells with a unit are left out as "unit-unclear". Without bare numbers, the first unit typed is taken.
- * 4. One unit typed beside bare numbers, no unit in the heading: cells of the rarer sort that lie ten times above or
- *    below the middle of the other sort are "unit-unclear" ("3.1 kg" among 2900 and 3200), and name no unit.
+ * 1. The column's unit is the one its heading names, or else the one asked for; bare numbers are in it.
+ * 2. Where nobody names one, it is that of the units typed in the cells, or else grams, in which all that was typed
+ *    comes near the bare numbers (`fittingUnit`). Without bare numbers, the first unit typed is taken.
+ * 3. Cells that name another unit are converted. One of another kind (cm in a column of g) has no clear unit.
+ * 4. No unit fits, or several do: of several units typed, all cells with one are left out as "unit-unclear", as nobody
+ *    knows what the bare numbers are. Of one unit typed, cells of the rarer sort, typed or bare, that lie ten times
+ *    above or below the middle of the other sort are left out ("12 cm" among 177 and 180).
  *
- * "None" is 0 in any unit and is no bare number.
+ * "None" and 0 are 0 in any unit.
  *
  * @param beside bare numbers of the column that are not among the cells, as most are and need no reading
  */
 export function settleUnits(
   meanings: readonly CellMeaning[],
-  headingUnit: Unit | null,
+  named: Unit | null,
   beside: Float64Array = NONE,
 ): SettledColumn {
-  const mixed = new Set(typedUnits(meanings)).size > 1 && (beside.length > 0 || meanings.some(isBare));
-  if (headingUnit === null && mixed) return { unit: null, cells: meanings.map((cell) => withoutUnit(cell)) };
-  const unclear = headingUnit === null ? farOff(meanings, beside) : new Set<CellMeaning>();
-  const unit = headingUnit ?? typedUnits(meanings.filter((cell) => !unclear.has(cell)))[0] ?? null;
+  const typed = typedUnits(meanings);
+  if (named !== null || typed.length === 0) return inUnit(meanings, named, NOBODY);
+  const middle = middleOf(meanings.filter(isBare), beside);
+  const fitting = middle === 0 ? (typed[0] ?? null) : fittingUnit(meanings, middle);
+  if (fitting !== null) return inUnit(meanings, fitting, NOBODY);
+  if (new Set(typed).size > 1) return { unit: null, cells: meanings.map((cell) => withoutUnit(cell)) };
+  const unclear = farOff(meanings, beside);
+  return inUnit(meanings, typedUnits(meanings.filter((cell) => !unclear.has(cell)))[0] ?? null, unclear);
+}
+
+function inUnit(meanings: readonly CellMeaning[], unit: Unit | null, unclear: ReadonlySet<CellMeaning>): SettledColumn {
   return { unit, cells: meanings.map((cell) => (unclear.has(cell) ? UNCLEAR : settle(cell, unit))) };
 }
 
@@ -44,6 +55,7 @@ function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
 }
 
 const NONE = new Float64Array();
+const NOBODY: ReadonlySet<CellMeaning> = new Set();
 const UNCLEAR: SettledCell = { means: "unusable", why: "unit-unclear" };
 
 function isBare(cell: CellMeaning): boolean {
@@ -57,12 +69,7 @@ function withoutUnit(cell: CellMeaning): SettledCell {
 function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
   if (cell.means !== "amount" || cell.unit === null || unit === null) return cell;
   const value = convert(cell.value, cell.unit, unit);
-  return value === null ? UNCLEAR : { ...cell, value: withoutNoise(value), unit, converted: true };
-}
-
-/** Conversions end in rounding noise (1.005 kg × 1000); 15 digits are what a sheet holds. */
-function withoutNoise(value: number): number {
-  return Number(value.toPrecision(15));
+  return value === null ? UNCLEAR : { ...cell, value, unit, converted: true };
 }
 
 /** Cells of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */
@@ -72,7 +79,7 @@ function farOff(meanings: readonly CellMeaning[], beside: Float64Array): Readonl
   const bare = meanings.filter(isBare);
   const isUnitRarer = withUnit.length <= bare.length + beside.length;
   const [rarer, others] = isUnitRarer ? [withUnit, bare] : [bare, withUnit];
-  const middle = middleSize([...others.map(sizeOf), ...(isUnitRarer ? beside.map(Math.abs) : NONE)]);
+  const middle = middleOf(others, isUnitRarer ? beside : NONE);
   const isFar = (size: number): boolean => size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
   return new Set(rarer.filter((cell) => isFar(sizeOf(cell))));
 }
@@ -81,8 +88,10 @@ function sizeOf(cell: CellMeaning): number {
   return cell.means === "amount" ? Math.abs(cell.value) : 0;
 }
 
-/** The middle of the sizes above 0; 0 when there is none. */
-function middleSize(sizes: readonly number[]): number {
-  const sorted = Float64Array.from(sizes.filter((size) => size > 0)).sort();
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+/** The middle size of cells and of the bare numbers beside them. */
+function middleOf(cells: readonly CellMeaning[], beside: Float64Array): number {
+  const numbers = new Float64Array(cells.length + beside.length);
+  numbers.set(cells.map(sizeOf));
+  numbers.set(beside, cells.length);
+  return middleSize(numbers);
 }

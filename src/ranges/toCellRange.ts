@@ -22,12 +22,18 @@ export function toCellRange(argument: string, raw: unknown, { address, zerosVeri
   return { argument, cells: readMatrix(raw), corner: parseAddress(address), zerosVerified };
 }
 
-function readMatrix(raw: unknown): Cell[][] {
+function readMatrix(raw: unknown): readonly (readonly Cell[])[] {
   if (!Array.isArray(raw)) return [[readCell(raw)]];
   const rows: unknown[][] = raw.some(Array.isArray) ? raw.map(asRow) : [raw];
   const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
   if (rows.length === 0) return [[null]];
-  return rows.map((row) => (row.length === width ? row.map(readCell) : filledUp(row, width)));
+  return rows.map((row) => (row.length === width ? readRow(row) : filledUp(row, width)));
+}
+
+/** A row of plain values is taken as it is: most are, and a long column has a hundred thousand. */
+function readRow(row: readonly unknown[]): readonly Cell[] {
+  const isPlain = row.every((value) => Object.is(readCell(value), value));
+  return isPlain ? (row as readonly Cell[]) : row.map(readCell);
 }
 
 function filledUp(row: readonly unknown[], width: number): Cell[] {

@@ -146,6 +146,14 @@ it("the clean log gives the truth (the demo's own plants)", () => {
   expect(labels(grams).at(-1)).not.toBe("left out");
 });
 
+it.each(["g", "kg", "count", "ml", "ft"])("“%s” in the place of show is told where it goes", (unit) => {
+  expect(refused("TALLYPICKS", ["A1", "A2"], null, [4, 6], unit).message).toMatch(/it goes four places further on/);
+});
+
+it("a plant that is named like a unit can be asked for all the same", () => {
+  expect(cell("TALLYPICKS", ["M", "L"], null, [4, 6], "m")).toBe(4);
+});
+
 describe("rules of METHODS 3, 4.1 and 8.13", () => {
   const short = { plants: ["A1", "A2", "A1", "A2"], dates: ["2023-07-01", "2023-07-01", "2023-07-08", "2023-07-08"] };
   const one = (amounts: readonly unknown[], show: unknown = null, ...rest: readonly unknown[]) =>

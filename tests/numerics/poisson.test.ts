@@ -11,6 +11,11 @@ it("no event has chance e^−average", () => {
   near("some", upperTail(0, 1e-9), 1e-9, { relative: 1e-9 });
 });
 
+it("the printed exact range of 15 in 400 (METHODS 10, item 48: .0209885 to .0618505) leaves a fortieth beyond each end", () => {
+  near("at the low end", upperTail(14, 400 * 0.0209885), 0.025, { relative: 2e-5 });
+  near("at the high end", lowerTail(15, 400 * 0.0618505), 0.025, { relative: 2e-5 });
+});
+
 it("hard cases: k below 0, average 0, k between whole numbers", () => {
   expect(lowerTail(-1, 3)).toBe(0);
   expect(upperTail(-1, 3)).toBe(1);

@@ -1,7 +1,9 @@
 import { expect, it } from "vitest";
 import type { Cell } from "../../src/nouns/cell";
 import { isDay } from "../../src/nouns/day";
+import { lookAtBlock } from "../../src/ranges/lookAtBlock";
 import { plainCell } from "../../src/ranges/plainCell";
+import { readBlock } from "../../src/ranges/readBlock";
 import { readDate } from "../../src/ranges/readDate";
 import { seeded } from "../seeded";
 
@@ -54,6 +56,18 @@ it("a million cells: no exception, nothing that is not finite", () => {
     if (found !== null) wrong.push([found, cell]);
   }
   expect(wrong).toEqual([]);
+}, 120_000);
+
+it("whole blocks: what was read is finite or not there, and every remark has its row (100 000 cells)", () => {
+  for (let block = 0; block < 250; block++) {
+    const cells = Array.from({ length: 100 }, () => [anyCell(), anyCell(), anyCell(), anyCell()]);
+    const range = { argument: "cells", cells, corner: null, zerosVerified: true };
+    const { block: read, columns, aside } = lookAtBlock(readBlock(range, null));
+    const rows = [...columns.flatMap(({ noted }) => noted), ...aside].map(({ row }) => row);
+    expect(rows.filter((row) => row < 0 || row >= read.rows)).toEqual([]);
+    const numbers = columns.flatMap((column) => (column.kind === "amount" ? [...column.values] : []));
+    expect(numbers.filter((number) => Math.abs(number) === Number.POSITIVE_INFINITY)).toEqual([]);
+  }
 }, 120_000);
 
 it("long texts take time by their length only: twice as long, never ten times as slow", () => {

@@ -60,7 +60,12 @@ it("reads amounts into the heading's unit and notes what is no plain number abov
 });
 
 it("without a unit in the heading, bare numbers have their say (settleUnits)", () => {
-  const { values } = lookAtAmounts([2900, 3200, "3.1 kg", "3100 g"], null, new Set());
-  expect([...values]).toEqual([2900, 3200, Number.NaN, Number.NaN]);
+  expect([...lookAtAmounts([2900, 3200, "3.1 kg", "3100 g"], null, new Set()).values]).toEqual([
+    2900, 3200, 3100, 3100,
+  ]);
+  expect([...lookAtAmounts([40, 45, "10 oz", "300 g"], null, new Set()).values].slice(2)).toEqual([
+    Number.NaN,
+    Number.NaN,
+  ]);
   expect([...lookAtAmounts(["3.1 kg", "3100 g"], null, new Set()).values]).toEqual([3.1, 3.1]);
 });

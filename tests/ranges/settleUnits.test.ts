@@ -33,8 +33,19 @@ describe("settleUnits without a unit in the heading", () => {
     expect(settled(["3.1 kg", 2.9, "lost", 3.3])).toEqual({ unit: "kg", values: [3.1, 2.9, "lost", 3.3] });
   });
 
-  it("leaves out cells with a unit when several are typed and bare numbers stand beside them", () => {
-    expect(settled(["3.1 kg", "2900 g", 3000])).toEqual({ unit: null, values: ["unit-unclear", "unit-unclear", 3000] });
+  it("takes the typed unit in which all that was typed comes near the bare numbers", () => {
+    expect(settled(["3.1 kg", "2900 g", 3000])).toEqual({ unit: "g", values: [3100, 2900, 3000] });
+    expect(settled(["1 lb", "8 oz", 1.2])).toEqual({ unit: "lb", values: [1, 0.5, 1.2] });
+  });
+
+  it("takes grams where they alone fit, though nobody typed them", () => {
+    expect(settled(["0.235kg", 180, 300])).toEqual({ unit: "g", values: [235, 180, 300] });
+    expect(settled([3200, "3.1 kg", 2900])).toEqual({ unit: "g", values: [3200, 3100, 2900] });
+  });
+
+  it("leaves out cells with a unit when several are typed and two fit as well, or none", () => {
+    expect(settled(["10 oz", "300 g", 40])).toEqual({ unit: null, values: ["unit-unclear", "unit-unclear", 40] });
+    expect(settled(["1 lb", "12 cm", 300])).toEqual({ unit: null, values: ["unit-unclear", "unit-unclear", 300] });
   });
 
   it("converts everything into the first unit typed when no number is bare", () => {
@@ -50,16 +61,18 @@ describe("settleUnits without a unit in the heading", () => {
   });
 });
 
-describe("settleUnits never takes 3.1 kg for 3.1 among thousands", () => {
+describe("settleUnits where one unit is typed and does not fit", () => {
   it("a typed amount far from the bare numbers is unclear, and so is the column's unit", () => {
-    expect(settled([3200, "3.1 kg", 2900])).toEqual({ unit: null, values: [3200, "unit-unclear", 2900] });
+    expect(settled([16, "1 lb", 20])).toEqual({ unit: null, values: [16, "unit-unclear", 20] });
+    expect(settled([177, "12 cm", 180])).toEqual({ unit: null, values: [177, "unit-unclear", 180] });
   });
 
   it("a bare number far from the typed amounts is unclear", () => {
-    expect(settled(["3.1 kg", 2900, "3.3 kg"])).toEqual({ unit: "kg", values: [3.1, "unit-unclear", 3.3] });
+    expect(settled(["1 lb", 16, "1.5 lb"])).toEqual({ unit: "lb", values: [1, "unit-unclear", 1.5] });
   });
 
-  it("a plant that bore nothing is not far from anything", () => {
+  it("a plant that bore nothing is not far from anything, and says nothing of the unit", () => {
     expect(settled([3200, "0 g", 2900])).toEqual({ unit: "g", values: [3200, 0, 2900] });
+    expect(settled([0, "3.1 kg", "2900 g"])).toEqual({ unit: "kg", values: [0, 3.1, 2.9] });
   });
 });
