@@ -50,9 +50,10 @@ it("the trial's notes are typed and answered by keyboard alone", async () => {
 
 it("what was typed wrong is taken back as in any field, and the cells keep what was typed into them", async () => {
   await select(page, "Try your own", "K20");
-  await page.keyboard.press("F6");
+  // from the pane to the cells
   await page.keyboard.press("F6");
   await type(page, "12");
+  expect(await value(page, "Try your own", "K20")).toBe(12);
   const place = pane.getByLabel("Place");
   await place.focus();
   await page.keyboard.press("End");
