@@ -38,8 +38,7 @@ const hazards: readonly Hazard[] = [
       "fertil\\p{L}*",
       "dos(es?|ed|ing)",
       "double rates?",
-      "× ?2",
-      "2 ?×",
+      "×2",
       "slug pellets?",
       "neem",
       "soaps?",
@@ -89,6 +88,6 @@ const askThere =
 
 /** Finds any of these in any letter case, but within no longer word; a space may be a hyphen, or several spaces. */
 function wholeWords(...words: readonly string[]): RegExp {
-  const any = words.join("|").replaceAll(" ?", "\\s*").replaceAll(" ", "[\\s-]+");
+  const any = words.join("|").replaceAll(" ", "[\\s-]+");
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${any})(?![\\p{L}\\p{N}])`, "iu");
 }

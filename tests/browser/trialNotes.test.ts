@@ -1,6 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
-import { openPracticePage, ready } from "./practicePage";
+import { openPracticePage, ready, select, type, value } from "./practicePage";
 
 let page: Page;
 let pane: Locator;
@@ -48,7 +48,12 @@ it("the trial's notes are typed and answered by keyboard alone", async () => {
   await expect.poll(() => pane.getByText("Kept with this workbook.").isVisible()).toBe(true);
 });
 
-it("what was typed wrong is taken back as in any field", async () => {
+it("what was typed wrong is taken back as in any field, and the cells keep what was typed into them", async () => {
+  await select(page, "Try your own", "K20");
+  // from the pane to the cells
+  await page.keyboard.press("F6");
+  await type(page, "12");
+  expect(await value(page, "Try your own", "K20")).toBe(12);
   const place = pane.getByLabel("Place");
   await place.focus();
   await page.keyboard.press("End");
@@ -58,6 +63,7 @@ it("what was typed wrong is taken back as in any field", async () => {
     .toBe("Marlpit Corner East");
   await page.keyboard.press("Control+Z");
   await expect.poll(() => place.inputValue()).not.toBe("Marlpit Corner East");
+  expect(await value(page, "Try your own", "K20")).toBe(12);
   await place.fill("Marlpit Corner");
   await place.blur();
 });

@@ -27,14 +27,14 @@ test.each(triggers)("%s calls for its line, and for where to ask", (word, start)
 });
 
 const plurals =
-  "sprays|sprayed|spraying|pesticides|feeds|feeding|fertilisers|doses|dosing|double-rate|2×|× 2|slug pellet|soaps|manures|manured|dropping|slurries|compost teas|compost-tea|nettle  teas|chicken pellet|tyre|tire|sleeper|railway sleepers|pressure treated|treated timber|ashes|wood ash|Coals";
+  "sprays|sprayed|spraying|pesticides|feeds|feeding|fertilisers|doses|dosing|double-rate|feed ×2|slug pellet|soaps|manures|manured|dropping|slurries|compost teas|compost-tea|nettle  teas|chicken pellet|tyre|tire|sleeper|railway sleepers|pressure treated|treated timber|ashes|wood ash|Coals";
 
 test.each(plurals.split("|"))("%s is seen as well, in its other form", (text) => {
   expect(safetyLines([text])).toHaveLength(2);
 });
 
 const harmless =
-  "squash|Ashford|cash|charcoal|green manure|Green manures|green-manure, leaf litter|leaf litter|bird feeder|feeder|feedback|tired|retired|entire|dungarees|soapwort|mucky|glitter|coleslaw|doser|neembright|×20|12×|rate|double|compost|tea|nettles|pellets|chicken|wood|treated|pressure|sludgy|Straw|Bare soil|";
+  "squash|Ashford|cash|charcoal|green manure|Green manures|green-manure, leaf litter|leaf litter|bird feeder|feeder|feedback|tired|retired|entire|dungarees|soapwort|mucky|glitter|coleslaw|doser|neembright|×20|12×|3×2|2 × 3 m|3 × 2 m|rate|double|compost|tea|nettles|pellets|chicken|wood|treated|pressure|sludgy|Straw|Bare soil|";
 
 test.each(harmless.split("|"))("“%s” calls for nothing", (text) => {
   expect(safetyLines([text])).toEqual([]);

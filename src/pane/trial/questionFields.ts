@@ -5,6 +5,8 @@ import {
   trialAnswers,
   trialQuestions,
 } from "../../nouns/trialNotes";
+import { cautionLine } from "../../words/caution";
+import { trialCautions } from "../../words/trialCautions";
 import { answerText, questionText } from "../../words/trialQuestions";
 import { freshId } from "../dom/blocks";
 import { element } from "../dom/element";
@@ -49,18 +51,30 @@ function questionField(question: TrialQuestion): QuestionField {
     answer,
     input: element("input", { type: "radio", name, value: answer }),
   }));
+  const warning = element("p", { class: "hint", "aria-live": "polite", hidden: true });
   const root = element(
     "fieldset",
-    {},
+    { onchange: warn },
     element("legend", {}, questionText(question)),
     ...inputs.map(({ answer, input }) => element("label", { class: "answer" }, input, answerText(answer))),
+    warning,
   );
-  return {
-    question,
-    root,
-    chosen: () => inputs.find(({ input }) => input.checked)?.answer ?? null,
-    choose: (answer) => {
-      for (const one of inputs) one.input.checked = one.answer === answer;
-    },
-  };
+  return { question, root, chosen, choose };
+
+  function chosen(): TrialAnswer | null {
+    return inputs.find(({ input }) => input.checked)?.answer ?? null;
+  }
+
+  function choose(answer: TrialAnswer | null): void {
+    for (const one of inputs) one.input.checked = one.answer === answer;
+    warn();
+  }
+
+  /** What Explain will warn of is said at once, where it can still be mended. */
+  function warn(): void {
+    const answer = chosen();
+    const cautions = answer === null ? [] : trialCautions({ answers: { [question]: answer } });
+    warning.textContent = cautions.map((caution) => cautionLine(caution).sentence).join(" ");
+    warning.hidden = cautions.length === 0;
+  }
 }

@@ -79,6 +79,26 @@ it("the trial's notes fill the sentences, and what they lack is named", async ()
   expect(said()).toContain("Not complete yet. The trial's notes do not tell the measure");
 });
 
+it("notes about another sheet are not told, and an answer that weakens the result is", async () => {
+  const notes = { ...blankNotes, crop: "courgettes", answers: { "one-batch": "no" } } as const;
+  await sheet.keepNotes({ ...notes, onlySheet: "Nets" });
+  open();
+  await settled();
+  expect(said()).not.toContain("courgettes");
+  await sheet.keepNotes({ ...notes, onlySheet: "Mulch" });
+  open();
+  await settled();
+  expect(said()).toContain("We grew courgettes.");
+  expect(said()).toContain("The treatments started with different seedlings");
+});
+
+it("amounts are told in the unit of the notes where the columns name none", async () => {
+  await sheet.keepNotes({ ...blankNotes, unit: "grams" });
+  open();
+  await settled();
+  expect(said()).toContain("Straw gave 4350 grams a plant");
+});
+
 it("a treatment that calls for a line on safety is told with it", async () => {
   expect(said()).not.toContain("Follow the product label");
   sheet.fill("B1", [["Soap spray"]]);

@@ -78,6 +78,18 @@ it("keeps an answer as soon as it is chosen, and another one in its place", asyn
   expect((await sheet.notes()).answers).toEqual({ "drawn-by-lot": "dont-know" });
 });
 
+it("says at once what an answer will be warned of, and no longer once it is another", async () => {
+  const chosen = "If you chose which plants got which, your choice may be the cause.";
+  await choose("drawn by lot", "no");
+  expect(root.textContent).toContain(chosen);
+  await choose("drawn by lot", "dont-know");
+  expect(root.textContent).not.toContain(chosen);
+  await sheet.keepNotes({ ...blankNotes, answers: { "drawn-by-lot": "no" } });
+  open();
+  await settled();
+  expect(root.textContent).toContain(chosen);
+});
+
 it("keeps what is typed, each thing in its kind", async () => {
   await choose("drawn by lot", "yes");
   await choose("stop date", "dont-know");
