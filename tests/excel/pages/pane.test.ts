@@ -4,7 +4,7 @@ import type { Cell } from "../../../src/nouns/cell";
 import { mulch } from "../../functions/demo";
 import type { FakeExcel } from "../host/fakeExcel";
 import { type CellCall, calculate, ref } from "../host/functionCall";
-import { change, contentOf, type Workbook, workbook } from "../host/workbook";
+import { change, contentOf, fill, type Workbook, workbook } from "../host/workbook";
 import { functionsFile, sideBySide } from "../openExcel";
 import { type Kind, openInExcel } from "./openInExcel";
 
@@ -98,6 +98,21 @@ describe.each<Kind>(["on the web", "for Windows"])("the built pages in Excel %s"
     excel.select("C2");
     await pane.getByRole("tab", { name: "Explain" }).click();
     await says(pane, "Several things changed at once");
+  });
+
+  it("make a report sheet from Tell beside one of the grower's own, and write it anew on the next press", async () => {
+    const { excel, pane } = await openInExcel(kind, trial());
+    fill(excel.book, { sheet: "Report", row: 0, column: 0 }, [["my own notes"]]);
+    await pane.getByRole("tab", { name: "Tell" }).click();
+    await pane.getByRole("button", { name: "Make a report sheet" }).click();
+    await says(pane, "Written on the sheet “Report 2”.");
+    const title = { sheet: "Report 2", row: 0, column: 0 };
+    expect(contentOf(excel.book, title)).toMatchObject({ value: "Straw against Bare soil", bold: true });
+    expect([excel.book.tables.length, excel.book.charts.length]).toEqual([1, 1]);
+    await pane.getByRole("button", { name: "Update the report sheet" }).click();
+    await expect.poll(() => excel.book.names.get("Fairbed_report_2")).toBe("'Report 2'!A1");
+    expect([...excel.book.sheets.keys()]).toEqual(["Trial", "Report", "Report 2"]);
+    expect(contentOf(excel.book, { sheet: "Report", row: 0, column: 0 }).value).toBe("my own notes");
   });
 
   it("put a figure into a cell as a formula of its own, with its format", async () => {

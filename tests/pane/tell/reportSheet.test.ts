@@ -6,6 +6,7 @@ import { reportSheet } from "../../../src/pane/tell/reportSheet";
 import { reportOf } from "../../../src/words/report/reportOf";
 import { sentencesOf, wordsOf } from "../../words/plainEnglish";
 import { marlpitNotes, reportFrom, telling, typicalTellable } from "../../words/report/tellable";
+import { sheetPicture } from "./sheetPicture";
 
 /** 28 November 2026. */
 const day = 46_354;
@@ -28,6 +29,14 @@ it.each([
 ] as const)("%s: the approved report sheet", async (name, titles, more) => {
   const sheet = reportSheet(reportFrom(titles, more), day);
   await expect(asText(sheet)).toMatchFileSnapshot(`approved/${name}.txt`);
+});
+
+it.each([
+  ["the-demo-trial", [inBeds]],
+  ["four-mulches", [four]],
+] as const)("%s: the approved picture of the report sheet", async (name, titles) => {
+  const sheet = reportSheet(reportFrom(titles, { notes: marlpitNotes, drawNumber: 1431 }), day);
+  await expect(sheetPicture(sheet)).toMatchFileSnapshot(`approved/${name}.svg`);
 });
 
 describe.each(every)("%s", (_, report, sheet) => {
