@@ -45,4 +45,4 @@ export function startRanges(context: Context, changed: () => void): StartRanges 
 
 const cellsHint = "Select the cells in the sheet: one number per plant, the heading too.";
 const rowsHint =
-  "One row per plant: amount, treatment and bed beside each other. Select the whole table, or take each range by itself.";
+  "One row per plant: amount, treatment and bed beside each other. Click a cell of that table, or take each range by itself.";

@@ -1,4 +1,4 @@
-import type { Reading } from "../../host/sheet";
+import type { Reading, Selection } from "../../host/sheet";
 import { addressOf, firstSpot } from "../address";
 import type { Context } from "../context";
 import { button } from "../dom/blocks";
@@ -25,9 +25,10 @@ export function wholeTable(context: Context, found: (ranges: readonly (Taken | n
   return { root, refresh, clear };
 
   function refresh(): void {
-    const table = selectedTable(context);
-    find.textContent = table === null ? "Select the whole table" : `Find the columns in ${table.address}`;
-    find.disabled = table === null;
+    const { selection } = context.watched.get();
+    const where = selection !== null && isTable(selection) ? "in" : "around";
+    find.textContent = selection === null ? "Select the table" : `Find the columns ${where} ${selection.address}`;
+    find.disabled = selection === null;
   }
 
   function clear(): void {
@@ -35,29 +36,44 @@ export function wholeTable(context: Context, found: (ranges: readonly (Taken | n
   }
 
   async function look(): Promise<void> {
-    const table = selectedTable(context);
-    if (table === null) return;
+    const { selection } = context.watched.get();
+    if (selection === null) return;
     try {
-      const { tableColumns } = await import("./tableColumns");
-      const reading = await context.sheet.read(table.address, table.sheet);
-      const columns = tableColumns(reading.cells);
-      if (columns !== null) found(rangesOf(columns, reading));
-      told.textContent = columns === null ? nothing : foundText(columns, reading);
+      const table = await tableOf(selection, context);
+      if (table !== null) found(rangesOf(table.columns, table.reading));
+      told.textContent = table === null ? nothing : foundText(table.columns, table.reading);
     } catch (reason) {
       told.textContent = troubleText(asTrouble(reason));
     }
   }
 }
 
+/** A table as it was read, and what its columns seem to be. */
+interface Table {
+  readonly reading: Reading;
+  readonly columns: TableColumns;
+}
+
+/** The table that is selected, or that the selected cells stand in; null where there is none of plants. */
+async function tableOf(selection: Selection, { sheet }: Context): Promise<Table | null> {
+  const [{ tableAround }, { tableColumns }] = await Promise.all([
+    import("../check/tableAround"),
+    import("./tableColumns"),
+  ]);
+  const address = isTable(selection) ? selection.address : await tableAround(selection, sheet);
+  if (address === null) return null;
+  const reading = await sheet.read(address, selection.sheet);
+  const columns = tableColumns(reading.cells);
+  return columns === null ? null : { reading, columns };
+}
+
 const nothing = "There is no column of amounts with names beside them. Take each range by itself.";
 
-/** What is selected, when it is two columns or more. */
-function selectedTable({ watched }: Context): Taken | null {
-  const { selection } = watched.get();
-  if (selection === null) return null;
-  const [first = "", last = first] = selection.address.split(":");
+/** Whether two columns or more are selected. */
+function isTable({ address }: Selection): boolean {
+  const [first = "", last = first] = address.split(":");
   const isRows = /^\d/.test(first);
-  return isRows || firstSpot(last).column > firstSpot(first).column ? selection : null;
+  return isRows || firstSpot(last).column > firstSpot(first).column;
 }
 
 function rangesOf(columns: TableColumns, reading: Reading): readonly (Taken | null)[] {

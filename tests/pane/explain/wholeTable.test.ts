@@ -24,7 +24,7 @@ let root: HTMLElement;
 
 /** The pane beside a long-form sheet, with the question of several treatments chosen. */
 beforeEach(async () => {
-  await import("../../../src/pane/explain/tableColumns");
+  await Promise.all([import("../../../src/pane/explain/tableColumns"), import("../../../src/pane/check/tableAround")]);
   vi.stubGlobal("matchMedia", () => ({ matches: false, addEventListener: () => {} }));
   sheet = memorySheet(theDesk);
   sheet.fill("A1", rows);
@@ -51,7 +51,7 @@ async function press(name: string): Promise<void> {
 
 const usual = () => [...root.querySelectorAll("select")].find(({ options }) => options[0]?.text === "Choose one");
 
-describe("a table that is selected whole", () => {
+describe("a table of plants", () => {
   it("gives its columns, and says which, and what else could be meant", async () => {
     await press("Find the columns in A1:E10");
     const text = shownText(root);
@@ -107,10 +107,22 @@ describe("a table that is selected whole", () => {
     expect(shownText(root)).toContain("These look like picks, several for a plant. Add them up with TALLYPICKS first.");
   });
 
-  it("asks for the table while one column is selected", async () => {
-    sheet.click("E1:E10");
+  it("is found around a cell of it, or a column", async () => {
+    for (const address of ["C4", "E1:E10"]) {
+      sheet.click(address);
+      await settled();
+      await press(`Find the columns around ${address}`);
+      expect(shownText(root)).toContain("Amounts: Grams. Treatments: Mulch. Beds: Bed.");
+      expect(shownText(root)).toContain("C1:C10");
+      await press("Start over");
+    }
+  });
+
+  it("is missed where nothing stands round the cell", async () => {
+    sheet.click("J20");
     await settled();
-    expect(buttonNamed(root, "Select the whole table").disabled).toBe(true);
+    await press("Find the columns around J20");
+    expect(shownText(root)).toContain("There is no column of amounts with names beside them.");
   });
 
   it("names what the sheet refuses", async () => {
