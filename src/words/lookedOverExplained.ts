@@ -23,7 +23,10 @@ export function explainLookedOver(found: LookedOver): Explanation {
   };
 }
 
-function next({ cells, needLook }: LookedOver): string {
+function next({ cells, needLook, columns }: LookedOver): string {
   if (cells === 0) return "Point to cells that hold something.";
-  return needLook > 0 ? "Mend what is wrong, keep what is real, and look again." : "Now add up each plant's picks.";
+  if (needLook > 0) return "Mend what is wrong, keep what is real, and look again.";
+  // only a log of picks has a column of days
+  const isLog = columns.some(({ kind }) => kind === "date");
+  return isLog ? "Now add up each plant's picks." : "Now compare the treatments.";
 }
