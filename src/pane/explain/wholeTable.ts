@@ -7,7 +7,7 @@ import type { Taken } from "../rangePicker";
 import { asTrouble, troubleText } from "../trouble";
 import type { TableColumn, TableColumns } from "./tableColumns";
 
-/** The offer to find the ranges of a question in a table that is selected whole. */
+/** The offer to find the ranges of a question in a table that is selected whole, or that a cell stands in. */
 export interface WholeTable {
   readonly root: HTMLElement;
   /** To be called when the selection has changed. */
