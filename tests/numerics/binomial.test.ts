@@ -25,6 +25,9 @@ it.each([
   [1, 2.5, 0.5],
   [1, -1, 0.5],
   [1, 10, 1.1],
+  [1, 10, -0.1],
+  [-1, 10, 1.1],
+  [10, 10, -0.1],
 ])("no answer for k = %d, n = %d, p = %d", (k, n, p) => {
   expect(lowerTail(k, n, p)).toBeNaN();
   expect(upperTail(k, n, p)).toBeNaN();

@@ -43,6 +43,13 @@ describe("inverseOf", () => {
         [2, 1],
       ],
     ],
+    [
+      "as good as dependent, whatever the unit",
+      [
+        [1e6, 1e6],
+        [1e6, 1e6 * (1 + 1e-12)],
+      ],
+    ],
     ["zero", [[0]]],
     ["not a number", [[Number.NaN]]],
   ])("has none for %s", (_, matrix) => {

@@ -106,6 +106,15 @@ describe("hard cases", () => {
     near("its variance", fit.unscaledCovariance[57]?.[57] ?? 0, 2 / 20, { relative: 1e-11 });
   });
 
+  // R's lm() measures what is left of a column against the column's own length (its tol, 1e-7)
+  it("drops a column that is as good as dependent, whatever its unit", () => {
+    const nearly = [1e-3, -1e-3, 5e-4].map((off) => [1, 1 + off * 1e-6]);
+    for (const unit of [1e-6, 1, 1e6]) {
+      const rows = nearly.map((row) => row.map((value) => value * unit));
+      expect(leastSquares(rows, [1, 2, 4]).dropped).toEqual([1]);
+    }
+  });
+
   it("numbers that are not finite give NaN", () => {
     expect(leastSquares([[1], [1]], [1, Number.NaN]).residualSumOfSquares).toBeNaN();
     expect(leastSquares([[1], [1]], [1, Number.NaN]).coefficients[0]).toBeNaN();

@@ -28,4 +28,9 @@ it("no answer outside the domain", () => {
   expect(lowerTail(1, -1)).toBeNaN();
   expect(upperTail(1, Number.NaN)).toBeNaN();
   expect(lowerTail(Number.NaN, 2)).toBeNaN();
+  // below 0 as well, where every average in the domain gives 0 and 1
+  for (const average of [-1, Number.NaN]) {
+    expect(lowerTail(-1, average)).toBeNaN();
+    expect(upperTail(-1, average)).toBeNaN();
+  }
 });

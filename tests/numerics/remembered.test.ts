@@ -13,6 +13,7 @@ it("tells lists and numbers in other places apart", () => {
   expect(known(1, [2], 3)).toBe(113);
   expect(known(1, [2, 3], 3)).toBe(123);
   expect(known(12, [3], 3)).toBe(1213);
+  expect(known(12, [], 3)).toBe(1203);
 });
 
 it("remembers NaN too", () => {
@@ -26,7 +27,10 @@ it("remembers NaN too", () => {
 it("forgets after 500 answers rather than growing for ever", () => {
   const compute = vi.fn((a: number) => a);
   const known = remembered(compute);
-  for (let a = 0; a <= 500; a += 1) known(a);
+  for (let a = 0; a < 500; a += 1) known(a);
+  known(0);
+  expect(compute).toHaveBeenCalledTimes(500);
+  known(500);
   known(0);
   expect(compute).toHaveBeenCalledTimes(502);
 });
