@@ -71,7 +71,7 @@ it("a bed that is left blank: the row is left out of the comparison in beds, and
   await put(page, [sheet, "B4"], "");
   await expect.poll(told).toContain("There were 29 plants in 8 beds.");
   await pane.getByText("How it was worked out").click();
-  expect(await told()).toContain("4 treatments; 1 row without a treatment or bed left out.");
+  await expect.poll(told).toContain("4 treatments; 1 row without a treatment or bed left out.");
   expect(await shown("G18")).toMatch(/1 row without a treatment or bed left out$/);
   expect(await shown("J12")).toBe(6);
   await select(page, sheet, "G3");
