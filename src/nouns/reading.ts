@@ -17,7 +17,9 @@ export type Unreadable =
 /** What made a row look like a total or an average. */
 export type TotalRow = "label" | "no-label" | "total" | "average" | "equals-average";
 
-/** Why a number stands out: too far from the others, beyond what the grower set, below zero, over a thousand million. */
+/**
+ * Why a number stands out: too far from the others, beyond what the grower set, below zero, over a thousand million.
+ */
 export type OddBecause = "far" | "beyond-limits" | "below-zero" | "huge";
 
 /** A name that is nearly like one used more often, or that one in another spelling. */

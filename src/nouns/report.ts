@@ -83,7 +83,9 @@ export interface ReportResult {
   readonly next: readonly string[];
 }
 
-/** A trial told to an audience (METHODS 9.4); every text is one or more whole sentences, but for titles and headings. */
+/**
+ * A trial told to an audience (METHODS 9.4); every text is one or more whole sentences, but for titles and headings.
+ */
 export interface Report {
   readonly title: string;
   readonly question: string;

@@ -9,7 +9,6 @@ export type Entry =
       readonly kind: "value";
       readonly value: number;
       readonly place: Place;
-
       /** How the number was read: a plain number, a mark or word removed, a unit converted, "none" read as 0. */
       readonly read: "number" | "mark-removed" | "unit-converted" | "none-word";
     }

@@ -37,7 +37,10 @@ export function unitOf(word: string): Unit | null {
   return BY_SPELLING.get(word.toLowerCase().replace(/\.$/, "")) ?? null;
 }
 
-/** A value in another unit, to the 15 digits that a sheet holds (1.005 kg are 1005 g); null where the two measure different things (grams and centimetres). */
+/**
+ * A value in another unit, to the 15 digits that a sheet holds (1.005 kg are 1005 g); null where the two measure
+ * different things (grams and centimetres).
+ */
 export function convert(value: number, from: Unit, to: Unit): number | null {
   if (from === to) return value;
   const [given, wanted] = [UNITS[from], UNITS[to]];

@@ -12,8 +12,8 @@ const moreEach = 15;
 
 /**
  * What *show* "words" puts in a cell: the finding, the range sentence and the first caution, at most 60 words
- * and 15 more for each of several treatments (METHODS 9), in the pane's own sentences. What would go past that is left to the pane: first how often a range
- * misses, then all but the caution's first sentence, then the range.
+ * (METHODS 9) and 15 more for each of several treatments, in the pane's own sentences. What would go past that is left
+ * to the pane: first how often a range misses, then all but the caution's first sentence, then the range.
  */
 export function cellWords(found: Finding): string {
   const finding = tell(found).finding();

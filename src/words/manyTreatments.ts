@@ -23,7 +23,10 @@ function finding(found: ManyTreatments): string {
   return sentences(manyAverages(found), ...told, withoutPlants(found));
 }
 
-/** "Straw 4390 g, Grass clippings 3370 g, Woodchip 3070 g and Bare soil 3020 g a plant." A name's own figure is kept apart. */
+/**
+ * "Straw 4390 g, Grass clippings 3370 g, Woodchip 3070 g and Bare soil 3020 g a plant." A name's own figure is kept
+ * apart.
+ */
 export function manyAverages({ treatments, unit }: ManyTreatments): string {
   const known = treatments.flatMap(({ name, mean, meanBedsRemoved }) => {
     const height = meanBedsRemoved ?? mean;

@@ -9,7 +9,10 @@ const mostSentences = 3;
 /** Three fewer than a sentence may have (METHODS 6.3): "In our trial," may stand before it. */
 const mostWords = 22;
 
-/** The pairs that are shown to differ, a sentence for each of the three highest treatments, and how many are not settled. */
+/**
+ * The pairs that are shown to differ, a sentence for each of the three highest treatments, and how many are not
+ * settled.
+ */
 export function pairsShown(found: ManyTreatments): readonly string[] {
   const pairs = found.pairs();
   const shown = pairs.filter((pair) => isShown(pair, found));

@@ -13,7 +13,9 @@ export function safetyLines(texts: Iterable<string>): readonly string[] {
   return lines.length === 0 ? [] : [...lines, askThere];
 }
 
-/** The texts of a trial's notes that may name what was used; a place or a season may be called anything ("Ash Farm"). */
+/**
+ * The texts of a trial's notes that may name what was used; a place or a season may be called anything ("Ash Farm").
+ */
 export function notesToSearch({ crop, measure }: TrialNotes): readonly string[] {
   return [crop, measure];
 }

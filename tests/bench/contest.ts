@@ -13,7 +13,9 @@ export interface Ratio {
 const ROUNDS = 15;
 /** Shorter stretches than this would measure the clock. */
 const LEAST_MS = 8;
-/** Work is done so long before it is timed: until then the compiler is at work as well, which takes processor time too. */
+/**
+ * Work is done so long before it is timed: until then the compiler is at work as well, which takes processor time too.
+ */
 const WARM_UP_MS = 150;
 
 /**

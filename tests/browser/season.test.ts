@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Locator, Page } from "playwright-core";
 import { beforeAll, expect, it } from "vitest";
+import type { BookSheet } from "../../src/files/book";
 import { openBook } from "../../src/files/open/openBook";
 import { blankNotes, type TrialNotes } from "../../src/nouns/trialNotes";
 import { answered } from "../files/answered";
@@ -106,12 +107,34 @@ it("the copy that is saved holds the report: its texts, figures, mark, and a cha
   expect(texts(copy)["xl/charts/chart1.xml"]).toContain("<c:v>Straw</c:v>");
 });
 
+/** What the work that this browser keeps has in the report's cell H1. */
+function keptNote(): Promise<unknown> {
+  return page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const opening = indexedDB.open("fairbed-practice");
+        opening.addEventListener("success", () => {
+          const asked = opening.result.transaction("unsaved").objectStore("unsaved").get("work");
+          asked.addEventListener("success", () => {
+            opening.result.close();
+            const sheets: readonly BookSheet[] = asked.result?.present.sheets ?? [];
+            resolve(
+              sheets
+                .find(({ name }) => name === "Report")
+                ?.rows.get(0)
+                ?.get(7)?.value,
+            );
+          });
+        });
+      }),
+  );
+}
+
 it("after a reload the unsaved report is back, its chart too, and can be updated", async () => {
   await select(page, "Report", "H1");
   await type(page, "my note");
   // unsaved work is kept a moment after the last change
-  await expect.poll(() => page.locator("#file-forget").isVisible()).toBe(true);
-  await page.waitForTimeout(2000);
+  await expect.poll(keptNote, { timeout: 10_000 }).toBe("my note");
   await page.reload();
   await ready(page);
   expect(await value(page, "Report", "H1")).toBe("my note");

@@ -7,8 +7,8 @@ const drawings = "http://schemas.openxmlformats.org/drawingml/2006";
 const colours = { usual: "7A5C12", other: "2D6A2E" } as const;
 
 /**
- * A chart's own part (ECMA-376 part 1, 21.2), with its names and figures in it: it shows the report as it was made, even
- * when cells are moved. The order of the tags is the standard's.
+ * A chart's own part (ECMA-376 part 1, 21.2), with its names and figures in it: it shows the report as it was made,
+ * even when cells are moved. The order of the tags is the standard's.
  */
 export function chartXml({ title, bars, pattern }: BookChart): string {
   const low = bars.every(({ figure }) => figure >= 0) ? '<c:min val="0"/>' : "";

@@ -12,7 +12,10 @@ const head = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const drawings = "http://schemas.openxmlformats.org/drawingml/2006";
 const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
-/** The part that says where a sheet's charts lie (ECMA-376 part 1, 20.5), with the figures in words for those who do not see. */
+/**
+ * The part that says where a sheet's charts lie (ECMA-376 part 1, 20.5), with the figures in words for those who do not
+ * see.
+ */
 export function drawingXml(charts: readonly PlacedChart[]): string {
   return (
     `${head}<xdr:wsDr xmlns:xdr="${drawings}/spreadsheetDrawing" xmlns:a="${drawings}/main">` +

@@ -15,7 +15,9 @@ export interface PracticeDoor {
   shown(sheet: string, address: string): string;
   /** The sheet as the pane meets it. */
   readonly port: Sheet;
-  /** Puts a formula, text or number into a cell, over whatever it holds; resolves when its results stand in the cells. */
+  /**
+   * Puts a formula, text or number into a cell, over whatever it holds; resolves when its results stand in the cells.
+   */
   put(sheet: string, address: string, content: string | number): Promise<void>;
   /** Gives a block of cells a name, as the name box does: `nameCells("straw", "'The trial'!$C$2:$C$9")`. */
   nameCells(name: string, reference: string): void;

@@ -16,7 +16,9 @@ export interface CopyRules extends Pick<CleanRules, "blankIsAbove"> {
   readonly shape: Shape;
 }
 
-/** The clean copy of cells in the shape that the grower says they have, whatever stands above their headings left out. */
+/**
+ * The clean copy of cells in the shape that the grower says they have, whatever stands above their headings left out.
+ */
 export function copyOf({ range }: Pick<LookedAt, "range">, { shape, blankIsAbove }: CopyRules, desk: Desk): CleanTable {
   const placeOf = (row: number, column: number) => nameOf(range, row, column);
   const above = leftOutAbove(range, shape.headingRow);

@@ -18,7 +18,9 @@ const layouts: Readonly<Record<Layout, string>> = {
   "treatments-across": "plants down, treatments across",
 };
 
-/** Proposes how the table is laid out and where its headings stand; `changed` is called when the grower says otherwise. */
+/**
+ * Proposes how the table is laid out and where its headings stand; `changed` is called when the grower says otherwise.
+ */
 export function shapeForm({ range }: LookedAt, desk: Desk, changed: () => void): ShapeForm {
   const proposed = shapeOf(range.cells, desk);
   const top = range.corner?.row ?? 1;

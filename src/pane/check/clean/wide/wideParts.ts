@@ -78,7 +78,10 @@ function groupsOf(headings: readonly Cell[], values: readonly number[]): readonl
   return groups;
 }
 
-/** Which of some names LOOKOVER takes for a total's or an average's; none where most are, as "week 1", "week 2" are days. */
+/**
+ * Which of some names LOOKOVER takes for a total's or an average's; none where most are, as "week 1", "week 2" are
+ * days.
+ */
 function totalsAmong(names: readonly Cell[], desk: Desk): readonly number[] {
   const cells = [["name"], ...names.map((name): readonly Cell[] => [name])];
   const found = (lookedOver(cells, desk, "label")?.readings ?? []).flatMap((one) =>
