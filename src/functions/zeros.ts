@@ -19,7 +19,7 @@ export function holdsZero({ value }: Raw): boolean {
 export function noticeBlanks({ value, address }: Raw): void {
   if (!Array.isArray(value) || blanksToldApart()) return;
   const isOneCell = value.length === 1 && !(Array.isArray(value[0]) && value[0].length > 1);
-  if ((address !== null || !isOneCell) && value.some(holdsNull)) noteBlanksToldApart();
+  if ((address !== null || !isOneCell) && value.some(isOrHoldsNull)) noteBlanksToldApart();
 }
 
 /** The argument with null where a zero came and the sheet says that the cell is empty. */
@@ -36,8 +36,11 @@ export function withBlanks({ value, address }: Raw, blankness: Blankness): Raw {
 }
 
 /** Of a row, or of one cell. */
-function holdsNull(row: unknown): boolean {
-  return row === null || (Array.isArray(row) && row.includes(null));
+function isOrHoldsNull(row: unknown): boolean {
+  if (!Array.isArray(row)) return row === null;
+  // an empty column of a hundred thousand rows is looked through at every call
+  for (let at = 0; at < row.length; at++) if (row[at] === null) return true;
+  return false;
 }
 
 function cellsOf(value: unknown): unknown[][] {

@@ -1,7 +1,7 @@
-import type { Cell } from "../nouns/cell";
 import type { Problem } from "../nouns/problem";
 import type { Unusable } from "../nouns/sample";
 import { type CellMeaning, cellMeanings } from "./cellMeaning";
+import { type CellColumn, cellIn } from "./columnBelow";
 import { excelDates } from "./excelDates";
 import type { AskedUnit } from "./readUnit";
 import { type SettledCell, settleUnits } from "./settleUnits";
@@ -39,7 +39,7 @@ export interface AmountRules {
  * @param cells without the heading
  * @returns units-differ when the heading's unit cannot be turned into the one asked for
  */
-export function readPickAmounts(cells: readonly Cell[], rules: AmountRules): PickAmounts | Problem {
+export function readPickAmounts(cells: CellColumn, rules: AmountRules): PickAmounts | Problem {
   const { headingUnit, unit } = rules;
   const cannot = unit !== null && headingUnit !== null && (unit === "count" || convert(1, headingUnit, unit) === null);
   if (cannot) {
@@ -65,19 +65,19 @@ interface RawAmounts {
   readonly readInto: Set<number>;
 }
 
-function splitCells(cells: readonly Cell[], { counts, zerosVerified }: AmountRules): RawAmounts {
+function splitCells(cells: CellColumn, { counts, zerosVerified }: AmountRules): RawAmounts {
   const values = new Float64Array(cells.length).fill(Number.NaN);
   const typedRows: number[] = [];
   let zeros = 0;
   for (let row = 0; row < cells.length; row++) {
-    const cell = cells[row];
+    const cell = cellIn(cells, row);
     if (!counts(row)) continue;
     if (typeof cell === "number" && Number.isFinite(cell)) {
       values[row] = cell;
       if (cell === 0) zeros++;
     } else typedRows.push(row);
   }
-  const typed = cellMeanings(typedRows.map((row) => cells[row] ?? null));
+  const typed = cellMeanings(typedRows.map((row) => cellIn(cells, row)));
   return {
     values,
     zerosUnverified: zerosVerified ? 0 : zeros,
@@ -94,11 +94,19 @@ function settleTyped(
   { headingUnit, unit }: AmountRules,
 ): ReturnType<typeof settleUnits> {
   if (unit === "count") return { unit: null, cells: typed.map(withoutTypedUnit) };
-  return settleUnits(
-    typed,
-    headingUnit ?? unit,
-    values.filter((value) => !Number.isNaN(value)),
-  );
+  return settleUnits(typed, headingUnit ?? unit, typed.length === 0 ? NONE : knownOf(values));
+}
+
+const NONE = new Float64Array();
+
+function knownOf(values: Float64Array): Float64Array {
+  const known = new Float64Array(values.length);
+  let count = 0;
+  for (let row = 0; row < values.length; row++) {
+    const value = values[row] ?? Number.NaN;
+    if (!Number.isNaN(value)) known[count++] = value;
+  }
+  return known.subarray(0, count);
 }
 
 function withoutTypedUnit(cell: CellMeaning): SettledCell {
@@ -125,8 +133,8 @@ function placeCell({ values, lost, missing, readInto }: RawAmounts, row: number,
 /** Numbers that look like dates Excel made are no amounts (METHODS 4.1). */
 function leaveOutDates({ values, missing, readInto }: RawAmounts): void {
   const isDate = excelDates(values);
-  for (const [row, value] of values.entries()) {
-    if (!isDate(value) || readInto.has(row)) continue;
+  for (let row = 0; row < values.length; row++) {
+    if (!isDate(values[row] ?? Number.NaN) || readInto.has(row)) continue;
     values[row] = Number.NaN;
     missing.set(row, "date");
   }

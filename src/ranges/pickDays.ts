@@ -1,4 +1,5 @@
 import type { Cell } from "../nouns/cell";
+import { type CellColumn, cellIn } from "./columnBelow";
 import { readDates } from "./readDates";
 
 /** A long column of dates. */
@@ -19,8 +20,8 @@ export interface PickDays {
  * @param cells without the heading
  * @param start one more date that is written like the others; null for none
  */
-export function readPickDays(cells: readonly Cell[], start: Cell): PickDays {
-  const different = [...new Set(cells)];
+export function readPickDays(cells: CellColumn, start: Cell): PickDays {
+  const different = [...differentCells(cells)];
   const range = {
     argument: "dates",
     cells: [...different, start].map((cell) => [cell]),
@@ -33,8 +34,21 @@ export function readPickDays(cells: readonly Cell[], start: Cell): PickDays {
   return { ...rowByRow(cells, byCell), yearsKnown, start: days.at(-1) ?? Number.NaN };
 }
 
+/** Most rows of a log have the date of the row above. */
+function differentCells(cells: CellColumn): ReadonlySet<Cell> {
+  const different = new Set<Cell>();
+  let before: Cell | undefined;
+  for (let row = 0; row < cells.length; row++) {
+    const cell = cellIn(cells, row);
+    if (cell === before) continue;
+    before = cell;
+    different.add(cell);
+  }
+  return different;
+}
+
 function rowByRow(
-  cells: readonly Cell[],
+  cells: CellColumn,
   byCell: ReadonlyMap<Cell, number>,
 ): { readonly serials: Float64Array; readonly unclear: readonly number[] } {
   const serials = new Float64Array(cells.length);
@@ -42,7 +56,7 @@ function rowByRow(
   let before: Cell = null;
   let serial = Number.NaN;
   for (let row = 0; row < cells.length; row++) {
-    const cell = cells[row] ?? null;
+    const cell = cellIn(cells, row);
     if (cell !== before) {
       before = cell;
       serial = byCell.get(cell) ?? Number.NaN;

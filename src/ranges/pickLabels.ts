@@ -1,4 +1,5 @@
 import type { Cell } from "../nouns/cell";
+import { type CellColumn, cellIn } from "./columnBelow";
 import { type LabelKind, labelKey } from "./labelKey";
 import { plainLabel } from "./readLabels";
 
@@ -15,13 +16,13 @@ export interface PickLabels {
  *
  * @param cells without the heading
  */
-export function readPickLabels(cells: readonly Cell[], kind: LabelKind): PickLabels {
+export function readPickLabels(cells: CellColumn, kind: LabelKind): PickLabels {
   const numbering = numberLabels(kind);
   const ids = new Int32Array(cells.length);
   let before: Cell = null;
   let id = -1;
   for (let row = 0; row < cells.length; row++) {
-    const cell = cells[row] ?? null;
+    const cell = cellIn(cells, row);
     if (cell !== before) {
       before = cell;
       id = numbering.idOf(cell);

@@ -58,7 +58,8 @@ function readNumber(raw: number): Cell {
 
 function readText(raw: string): Cell {
   if (raw === "") return null;
-  return ERRORS.has(raw) ? { error: raw } : raw;
+  // a long log has a hundred thousand names, and nearly none starts like an error
+  return raw.startsWith("#") && ERRORS.has(raw) ? { error: raw } : raw;
 }
 
 function readWrapped(raw: object): Cell {

@@ -1,9 +1,8 @@
-import type { Cell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Place } from "../nouns/place";
 import { isProblem, type Problem } from "../nouns/problem";
 import { isEmpty, widthOf } from "./cellsOf";
-import { flatCells } from "./flatCells";
+import { type CellColumn, cellIn, columnBelow } from "./columnBelow";
 import { headingOf } from "./headingOf";
 import { headingParts } from "./headingParts";
 import { isTotalLabel } from "./isTotalLabel";
@@ -62,7 +61,7 @@ export function readPicks(given: PickRanges): PickLog | Problem {
   const problem = shapesDiffer(ranges) ?? picksSwapped(ranges);
   if (problem !== null) return problem;
   const heading = hasHeading(ranges) ? 1 : 0;
-  const below = (range: CellRange): readonly Cell[] => flatCells(range, heading);
+  const below = (range: CellRange): CellColumn => columnBelow(range, heading);
   const owners = readPickLabels(below(ranges.owners), given.ownerKind);
   const totalRows = takeOutTotals(owners);
   const amounts = readPickAmounts(below(ranges.amounts), {
@@ -72,7 +71,7 @@ export function readPicks(given: PickRanges): PickLog | Problem {
     zerosVerified: ranges.amounts.zerosVerified,
   });
   if (isProblem(amounts)) return amounts;
-  const negative = amounts.values.findIndex((value) => value < 0);
+  const negative = firstNegative(amounts.values);
   if (negative >= 0) {
     const place = placeOf(ranges.amounts, negative + heading);
     return { problem: "negative-amount", place, given: amounts.values[negative] ?? 0 };
@@ -88,6 +87,11 @@ export function readPicks(given: PickRanges): PickLog | Problem {
     totalRows,
     cellAt: (column, row) => cellSeen(ranges[column] ?? ranges.owners, row + heading),
   };
+}
+
+function firstNegative(values: Float64Array): number {
+  for (let row = 0; row < values.length; row++) if ((values[row] ?? 0) < 0) return row;
+  return -1;
 }
 
 function cellSeen(range: CellRange, index: number): CellSeen {
@@ -119,10 +123,10 @@ function shapesDiffer({ owners, amounts, dates, besides }: LogRanges): Problem |
 function hasHeading({ owners, ownerKind, amounts, dates }: LogRanges): boolean {
   if (headingOf(amounts.cells[0]?.[0]) === null) return false;
   if (dates !== null && readDate(dates.cells[0]?.[0] ?? null).means !== "no-date") return false;
-  const [first, ...others] = flatCells(owners).map(plainLabel);
-  if (first === null || first === undefined) return true;
+  const first = plainLabel(owners.cells[0]?.[0] ?? null);
+  if (first === null) return true;
   const key = labelKey(first, ownerKind);
-  return !others.some((label) => label !== null && labelKey(label, ownerKind) === key);
+  return !readPickLabels(columnBelow(owners, 1), ownerKind).names.some((name) => labelKey(name, ownerKind) === key);
 }
 
 function unitAbove(amounts: CellRange): ReturnType<typeof headingParts>["unit"] {
@@ -152,6 +156,6 @@ function unlabelledRows(
   for (let row = 0; row < ids.length; row++) if ((ids[row] ?? -1) < 0) without.push(row);
   if (without.length === 0) return [];
   const totals = new Set(totalRows);
-  const columns = [owners, amounts, dates, ...besides].filter(isGiven).map((range) => flatCells(range, heading));
-  return without.filter((row) => !totals.has(row) && columns.some((cells) => !isEmpty(cells[row] ?? null)));
+  const columns = [owners, amounts, dates, ...besides].filter(isGiven).map((range) => columnBelow(range, heading));
+  return without.filter((row) => !totals.has(row) && columns.some((cells) => !isEmpty(cellIn(cells, row))));
 }

@@ -24,16 +24,36 @@ export function toCellRange(argument: string, raw: unknown, { address, zerosVeri
 
 function readMatrix(raw: unknown): readonly (readonly Cell[])[] {
   if (!Array.isArray(raw)) return [[readCell(raw)]];
+  if (isPlainBlock(raw)) return raw as readonly (readonly Cell[])[];
   const rows: unknown[][] = raw.some(Array.isArray) ? raw.map(asRow) : [raw];
   const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
   if (rows.length === 0) return [[null]];
   return rows.map((row) => (row.length === width ? readRow(row) : filledUp(row, width)));
 }
 
-/** A row of plain values is taken as it is: most are, and a long column has a hundred thousand. */
+/**
+ * Whether the host's matrix is a block of cells as it stands. Most are, and a long log has a hundred thousand rows: they
+ * are looked at one by one, not copied.
+ */
+function isPlainBlock(raw: readonly unknown[]): boolean {
+  const [first] = raw;
+  if (!Array.isArray(first) || first.length === 0) return false;
+  const width = first.length;
+  for (let at = 0; at < raw.length; at++) {
+    const row: unknown = raw[at];
+    if (!Array.isArray(row) || row.length !== width) return false;
+    for (let across = 0; across < width; across++) if (!isPlainCell(row[across])) return false;
+  }
+  return true;
+}
+
+/** Whether `readCell` would give the value back as it is. */
+function isPlainCell(value: unknown): boolean {
+  return value === null || Object.is(readCell(value), value);
+}
+
 function readRow(row: readonly unknown[]): readonly Cell[] {
-  const isPlain = row.every((value) => Object.is(readCell(value), value));
-  return isPlain ? (row as readonly Cell[]) : row.map(readCell);
+  return row.map(readCell);
 }
 
 function filledUp(row: readonly unknown[], width: number): Cell[] {
