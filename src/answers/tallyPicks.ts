@@ -38,6 +38,7 @@ export const tallyPicksFunction: WorksheetFunction<PickTally> = {
     { name: "beds", optional: true },
     { name: "all_plants", optional: true },
     { name: "unit", optional: true },
+    { name: "loss_notes", optional: true },
   ],
   choices: { unit: ["g", "kg", "lb", "oz", "count", "ml", "l", "cm", "m", "in", "ft"] },
   ask: tallyPicks,

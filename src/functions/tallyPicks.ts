@@ -12,6 +12,7 @@ import { answer } from "./answer";
  * @param [beds] The bed of each pick's plant, as tall as the plants
  * @param [all_plants] Every plant set out, in one to three columns: plant, treatment, bed
  * @param [unit] The unit of the totals: g, kg, lb, oz, count, ml, l, cm, m, in, ft
+ * @param [loss_notes] A column in which "lost" or "dead" stands where the amounts are empty, as tall as the plants
  * @param invocation the call's place and its arguments' addresses
  * @returns the table: one row per plant
  */
@@ -24,7 +25,12 @@ export function tallyPicks(
   beds: any[][],
   all_plants: any[][],
   unit: any,
+  loss_notes: any[][],
   invocation: CustomFunctions.Invocation,
 ): any[][] {
-  return answer("TALLYPICKS", [plants, dates, amounts, show, treatments, beds, all_plants, unit], invocation);
+  return answer(
+    "TALLYPICKS",
+    [plants, dates, amounts, show, treatments, beds, all_plants, unit, loss_notes],
+    invocation,
+  );
 }

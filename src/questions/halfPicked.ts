@@ -20,7 +20,7 @@ export function halfPicked(given: Given): HalfPicked | Problem {
   const start = oneCell(given.start, "start");
   if (isProblem(start)) return start;
   const ranges = { owners: plants, ownerKind: "plant", amounts, dates: givenDates(dates) } as const;
-  const log = datedLog({ ...ranges, besides: [], unit: null, start: start.cell });
+  const log = datedLog({ ...ranges, lossNotes: null, besides: [], unit: null, start: start.cell });
   if (isProblem(log)) return log;
   if (start.cell !== null && Number.isNaN(log.days.start)) {
     return { problem: "not-a-date", argument: "start", given: cellText(start.cell) };
@@ -45,10 +45,10 @@ function found(log: DatedLog): HalfPicked {
 }
 
 function halfPlants(log: DatedLog, start: number): readonly HalfPlant[] {
-  const { owners, amounts } = log;
+  const { owners } = log;
   const halves = halfDays(picksOf(log), owners.names.length);
   const { weighed } = sumPicks(picksOf(log), owners.names.length);
-  const lost = new Set([...amounts.lost].map((row) => owners.ids[row]));
+  const lost = new Set([...log.lost.keys()].map((row) => owners.ids[row]));
   return owners.names.flatMap((plant, owner) => {
     const row = owners.ids.indexOf(owner);
     if (row < 0) return [];

@@ -38,7 +38,7 @@ function readLog({ treatments, dates, amounts }: Given): DatedLog | Problem {
   if (!dates) return missing("dates");
   if (!amounts) return missing("amounts");
   const ranges = { owners: treatments, ownerKind: "name", amounts, dates: givenDates(dates) } as const;
-  return datedLog({ ...ranges, besides: [], unit: null, start: null });
+  return datedLog({ ...ranges, lossNotes: null, besides: [], unit: null, start: null });
 }
 
 /** The treatments of the log in order of appearance, then those set out that were never picked. */

@@ -15,12 +15,12 @@ export interface PickLoss {
 /** The lost plants by the owner's number, whatever the order of rows. */
 export function pickLosses(log: PickLog): ReadonlyMap<number, PickLoss> {
   const losses = new Map<number, PickLoss>();
-  for (const row of log.amounts.lost) {
+  for (const [row, column] of log.lost) {
     const owner = log.owners.ids[row] ?? -1;
     const day = dayAt(log, row);
     const known = losses.get(owner);
     if (known === undefined) {
-      const note = { note: "lost", ...log.cellAt("amounts", row) } as const;
+      const note = { note: "lost", ...log.cellAt(column, row) } as const;
       losses.set(owner, { note, day, pickedLater: 0, isPickedLater: false });
     } else if (!(known.day <= day)) losses.set(owner, { ...known, day: Number.isNaN(day) ? known.day : day });
   }

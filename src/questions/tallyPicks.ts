@@ -34,6 +34,7 @@ function readPicked(given: Given): PickedPlants | Problem {
     ownerKind: "plant",
     amounts,
     dates: givenDates(given.dates),
+    lossNotes: given.loss_notes ?? null,
     besides: [treatments, beds],
     unit,
     start: null,

@@ -10,6 +10,8 @@ export interface LogRanges {
   readonly ownerKind: LabelKind;
   readonly amounts: CellRange;
   readonly dates: CellRange | null;
+  /** A column beside the amounts in which lost-words stand, and whatever else; null where the amounts hold them. */
+  readonly lossNotes: CellRange | null;
   /** Further labels of a row; null for one not given. */
   readonly besides: readonly (CellRange | null)[];
 }

@@ -7,6 +7,7 @@ import { headingOf } from "./headingOf";
 import { headingParts } from "./headingParts";
 import { isTotalLabel } from "./isTotalLabel";
 import { labelKey } from "./labelKey";
+import { type LostRows, lostRows, withoutLost } from "./lostRows";
 import { cellText } from "./option";
 import { type PickAmounts, readPickAmounts } from "./pickAmounts";
 import { type PickDays, readPickDays } from "./pickDays";
@@ -21,7 +22,7 @@ import { trimTogether } from "./trimTogether";
 import { whereIs } from "./whereIs";
 
 /** The ranges whose cells are spoken of one by one. */
-export type LogColumn = "owners" | "amounts" | "dates";
+export type LogColumn = "owners" | "amounts" | "dates" | "lossNotes";
 
 /** One cell as a note names it. */
 export interface CellSeen {
@@ -39,6 +40,8 @@ export interface PickLog {
   readonly besides: readonly (PickLabels | null)[];
   readonly days: PickDays | null;
   readonly amounts: PickAmounts;
+  /** Rows that say that their plant was lost, and the range in which the word stands. */
+  readonly lost: LostRows;
   /** Filled rows without an owner's label. */
   readonly unlabelled: readonly number[];
   /** Rows whose label names a total or an average. */
@@ -71,6 +74,7 @@ export function readPicks(given: PickRanges): PickLog | Problem {
     zerosVerified: ranges.amounts.zerosVerified,
   });
   if (isProblem(amounts)) return amounts;
+  const lost = lostRows(amounts, ranges.lossNotes && below(ranges.lossNotes), owners.ids);
   const negative = firstNegative(amounts.values);
   if (negative >= 0) {
     const place = placeOf(ranges.amounts, negative + heading);
@@ -82,7 +86,8 @@ export function readPicks(given: PickRanges): PickLog | Problem {
     where: whereIs(ranges.owners),
     besides: ranges.besides.map((range) => range && readPickLabels(below(range), "name")),
     days: ranges.dates && readPickDays(below(ranges.dates), given.start),
-    amounts,
+    amounts: withoutLost(amounts, lost),
+    lost,
     unlabelled: unlabelledRows(ranges, owners, { heading, totalRows }),
     totalRows,
     cellAt: (column, row) => cellSeen(ranges[column] ?? ranges.owners, row + heading),
@@ -100,20 +105,21 @@ function cellSeen(range: CellRange, index: number): CellSeen {
   return { place: placeOf(range, index), text: cellText(cell).trim() };
 }
 
-function trimmed({ owners, ownerKind, amounts, dates, besides }: PickRanges): LogRanges {
-  const given = [owners, amounts, dates, ...besides];
+function trimmed({ owners, ownerKind, amounts, dates, lossNotes, besides }: PickRanges): LogRanges {
+  const given = [owners, amounts, dates, lossNotes, ...besides];
   const cut = trimTogether(given.filter((range) => range !== null));
   const all = given.map((range) => (range === null ? null : (cut[given.filter(isGiven).indexOf(range)] ?? null)));
-  const [first = null, second = null, third = null, ...others] = all;
-  return { owners: first ?? owners, ownerKind, amounts: second ?? amounts, dates: third, besides: others };
+  const [first = null, second = null, third = null, fourth = null, ...others] = all;
+  const [ownersCut, amountsCut] = [first ?? owners, second ?? amounts];
+  return { owners: ownersCut, ownerKind, amounts: amountsCut, dates: third, lossNotes: fourth, besides: others };
 }
 
 function isGiven(range: CellRange | null): range is CellRange {
   return range !== null;
 }
 
-function shapesDiffer({ owners, amounts, dates, besides }: LogRanges): Problem | null {
-  for (const range of [owners, dates, ...besides]) {
+function shapesDiffer({ owners, amounts, dates, lossNotes, besides }: LogRanges): Problem | null {
+  for (const range of [owners, dates, lossNotes, ...besides]) {
     const problem = range && sameShape(amounts, range);
     if (problem) return problem;
   }
@@ -148,7 +154,7 @@ function takeOutTotals({ names, ids }: PickLabels): readonly number[] {
 
 /** Rows without a label that are not empty in every range. */
 function unlabelledRows(
-  { owners, amounts, dates, besides }: LogRanges,
+  { owners, amounts, dates, lossNotes, besides }: LogRanges,
   { ids }: PickLabels,
   { heading, totalRows }: { readonly heading: number; readonly totalRows: readonly number[] },
 ): readonly number[] {
@@ -156,6 +162,8 @@ function unlabelledRows(
   for (let row = 0; row < ids.length; row++) if ((ids[row] ?? -1) < 0) without.push(row);
   if (without.length === 0) return [];
   const totals = new Set(totalRows);
-  const columns = [owners, amounts, dates, ...besides].filter(isGiven).map((range) => columnBelow(range, heading));
+  const columns = [owners, amounts, dates, lossNotes, ...besides]
+    .filter(isGiven)
+    .map((range) => columnBelow(range, heading));
   return without.filter((row) => !totals.has(row) && columns.some((cells) => !isEmpty(cellIn(cells, row))));
 }

@@ -56,7 +56,16 @@ describe("the messy log of Marlpit Corner, with its 20 planted slips", () => {
     expect([wheelbarrow.Total, wheelbarrow.Status, wheelbarrow["Picked before loss"]]).toEqual(["lost", "lost", 1365]);
   });
 
-  it("the loss is noted among the grams only: the fruit of those rows are not recorded", () => {
+  it("the fruit of lost plants, with the grams' column for the words of loss", () => {
+    const fruit = tally(messy, "fruit", null, null, null, logColumn(messy, "grams"));
+    const columns = ["Total", "Status", "Picked before loss", "Notes"];
+    const of = (plant: string) => columns.map((column) => row(fruit, plant)[column]);
+    expect(of("B2-1")).toEqual(["lost", "lost", 0, "F331 says “dead”"]);
+    expect(of("B4-3")).toEqual(["lost", "lost", 6, "F332 says “lost”"]);
+    expect(row(fruit, "B2-2").Total).toBe(10);
+  });
+
+  it("without it the fruit of those rows are not recorded, as the word stands among the grams only", () => {
     const fruit = tally(messy, "fruit");
     expect([row(fruit, "B2-1").Total, row(fruit, "B2-1").Status]).toEqual(["not recorded", "weight missing (1)"]);
     expect([row(fruit, "B4-3").Total, row(fruit, "B4-3").Status]).toEqual([6, "weight missing (1)"]);

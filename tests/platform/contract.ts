@@ -15,7 +15,7 @@ export const contract: Readonly<Record<string, string>> = {
   WORTHIT: "usual new price extra_cost show? how? next_plants?",
   MANYTRIALS: "usual_averages new_averages show? names?",
   DRAWLOTS: "treatments plants_each draw_number show? beds?",
-  TALLYPICKS: "plants dates amounts show? treatments? beds? all_plants? unit?",
+  TALLYPICKS: "plants dates amounts show? treatments? beds? all_plants? unit? loss_notes?",
   PICKCURVE: "treatments dates amounts show? plants_each? days?",
   HALFPICKED: "plants dates amounts show? start?",
   LOOKOVER: "cells show? kind? lowest_ok? highest_ok?",

@@ -3,7 +3,7 @@ import type { Cell } from "../../src/nouns/cell";
 import { readPicks } from "../../src/ranges/readPicks";
 import { found, range } from "../questions/range";
 
-const none = { ownerKind: "plant", besides: [], unit: null, start: null } as const;
+const none = { ownerKind: "plant", lossNotes: null, besides: [], unit: null, start: null } as const;
 
 function log(plants: readonly Cell[], amounts: readonly Cell[], dates: readonly Cell[] | null = null) {
   return readPicks({
