@@ -14,7 +14,7 @@ import { guessBeta } from "./jstat";
  * Source: I_x(d2/2, d1/2) at x = d2/(d2 + d1·f), DLMF 8.17(i).
  */
 export function upperTail(f: number, d1: number, d2: number): number {
-  if (Number.isNaN(f) || !(d1 > 0 && d1 < Number.POSITIVE_INFINITY && d2 > 0)) return Number.NaN;
+  if (!(d1 > 0 && d1 < Number.POSITIVE_INFINITY && d2 > 0)) return Number.NaN;
   if (d2 === Number.POSITIVE_INFINITY) return chiSquare.upperTail(d1 * f, d1);
   const above = d1 * Math.max(f, 0);
   if (above === Number.POSITIVE_INFINITY) return 0;

@@ -21,7 +21,7 @@ export function upperTail(t: number, df: number): number {
  * Source: DLMF 8.17(i) with x = df/(df + t²): the tail is I_x(df/2, ½), small where x is small, so nothing cancels.
  */
 export function twoSidedTail(t: number, df: number): number {
-  if (Number.isNaN(t) || !(df > 0)) return Number.NaN;
+  if (!(df > 0)) return Number.NaN;
   if (df === Number.POSITIVE_INFINITY) return Math.min(1, 2 * normal.upperTail(Math.abs(t)));
   const square = t * t;
   if (square === Number.POSITIVE_INFINITY) return 0;

@@ -23,6 +23,8 @@ it.each([
   [1.1, 2, 3],
   [0.5, 0, 3],
   [0.5, 2, -1],
+  [0, 2, 0],
+  [1, 0, 2],
   [Number.NaN, 2, 3],
 ])("no answer for x or p = %d, a = %d, b = %d", (x, a, b) => {
   expect(lowerTail(x, a, b)).toBeNaN();

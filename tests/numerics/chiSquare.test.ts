@@ -32,5 +32,6 @@ it("no answer outside the domain", () => {
   expect(lowerTail(1, -1)).toBeNaN();
   expect(quantile(0.5, 0)).toBeNaN();
   expect(quantile(2, 3)).toBeNaN();
+  expect(quantile(-0.5, 3)).toBeNaN();
   expect(quantile(0.5, Number.POSITIVE_INFINITY)).toBeNaN();
 });

@@ -109,7 +109,13 @@ describe("hard cases of Dunnett's distribution", () => {
     expect(twoSidedTail(d, lambdas, df)).toBeNaN();
   });
 
-  it.each([0, 1, -0.5, Number.NaN])("no critical value for alpha = %d", (alpha) => {
+  it.each([0, 1, -0.5, 1.5, Number.NaN])("no critical value for alpha = %d, of one comparison or several", (alpha) => {
+    expect(twoSidedCritical(alpha, equal(1), 10)).toBeNaN();
     expect(twoSidedCritical(alpha, equal(2), 10)).toBeNaN();
+  });
+
+  it("no critical value for impossible correlations", () => {
+    expect(twoSidedCritical(0.05, [1], 10)).toBeNaN();
+    expect(twoSidedCritical(0.05, [], 10)).toBeNaN();
   });
 });

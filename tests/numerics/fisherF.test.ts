@@ -35,11 +35,26 @@ it.each([
   [1, 0, 4],
   [1, 3, -1],
   [1, Number.POSITIVE_INFINITY, 4],
+  [Number.POSITIVE_INFINITY, 3, 0],
+  [Number.POSITIVE_INFINITY, 3, -1],
+  [Number.POSITIVE_INFINITY, -3, 4],
+  [1, 3, Number.NaN],
+  [1, -3, Number.POSITIVE_INFINITY],
 ])("no answer for F = %d with %d and %d df", (f, d1, d2) => {
   expect(upperTail(f, d1, d2)).toBeNaN();
 });
 
 it("no quantile for p outside [0, 1]", () => {
   expect(quantile(1.5, 3, 4)).toBeNaN();
-  expect(quantile(0.5, 0, 4)).toBeNaN();
+  expect(quantile(-0.5, 3, 4)).toBeNaN();
+});
+
+it.each([
+  [0, 4],
+  [-3, 4],
+  [Number.POSITIVE_INFINITY, 4],
+  [3, 0],
+  [3, -4],
+])("no quantile with %d and %d df, not even at the ends", (d1, d2) => {
+  for (const p of [0, 0.5, 1]) expect(quantile(p, d1, d2)).toBeNaN();
 });

@@ -46,7 +46,11 @@ it("hard cases: both ends, a = 1 (where the fraction's first term is 0/0), an x 
 
 it.each([
   [-0.1, 1.1, 2, 3],
+  [1.1, -0.1, 2, 3],
   [0.5, 0.5, 0, 3],
+  [0.5, 0.5, 2, 0],
+  [0, 1, 2, 0],
+  [0, 1, 2, -3],
   [0.5, 0.5, 2, -3],
   [Number.NaN, 0.5, 2, 3],
 ])("no answer for x = %d, y = %d, a = %d, b = %d", (x, y, a, b) => {

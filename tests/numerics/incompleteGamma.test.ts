@@ -26,6 +26,7 @@ it("hard cases: 0, infinite, outside the domain", () => {
     [0, 1],
     [-1, 1],
     [2, -1],
+    [0, 0],
     [2, Number.NaN],
   ] as const) {
     expect(gammaTails(a, x).lower).toBeNaN();

@@ -17,6 +17,10 @@ it("comes up as often in R's 200 000 trials, within four standard errors", () =>
   expect(Math.abs(chance - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / 200_000));
 });
 
+it("one plant a team: the double of R's pnorm(-0.3 / (0.1 * sqrt(1 + 1.3^2)))", () => {
+  near("chance", luckyLead({ each: 1, unevenness: 0.1 }, 0.3), 0.067379793876824939, { relative: 1e-13 });
+});
+
 it("any lead at all is certain, and more plants or more even ones make a lead rarer", () => {
   expect(luckyLead({ each: 4, unevenness: 0.25 }, 0)).toBe(1);
   expect(luckyLead({ each: 8, unevenness: 0.25 }, 0.3)).toBeLessThan(luckyLead({ each: 4, unevenness: 0.25 }, 0.3));

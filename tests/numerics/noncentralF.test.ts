@@ -28,6 +28,14 @@ it("hard cases: f = 0 and infinite f", () => {
 it.each([
   [-1, 3, 12, 5],
   [1, 0, 12, 5],
+  [1, -3, 12, 5],
+  [1, 3, 0, 5],
+  [1, 3, -12, 5],
+  [Number.POSITIVE_INFINITY, 0, 12, 5],
+  [Number.POSITIVE_INFINITY, 3, 0, 5],
+  [Number.POSITIVE_INFINITY, 3, 12, -5],
+  [1, Number.POSITIVE_INFINITY, 12, 5],
+  [1, 3, 12, Number.POSITIVE_INFINITY],
   [1, 3, Number.POSITIVE_INFINITY, 5],
   [1, 3, 12, -5],
 ])("no answer for f = %d, df %d and %d, ncp %d", (f, d1, d2, ncp) => {

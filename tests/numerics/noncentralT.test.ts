@@ -63,6 +63,10 @@ it.each([
   expect(twoSidedPower(t, df, ncp)).toBeNaN();
 });
 
+it("a critical value of 0 is always passed", () => {
+  near("power", twoSidedPower(0, 5, 1), 1, { relative: 1e-14 });
+});
+
 it("no power for a critical value below 0", () => {
   expect(twoSidedPower(-1, 5, 1)).toBeNaN();
 });

@@ -29,6 +29,7 @@ describe("hard cases", () => {
 
   it.each([-0.01, 1.01, Number.NaN])("no answer for p = %d", (p) => {
     expect(quantile([1, 2, 3], p)).toBeNaN();
+    expect(quantile([7], p)).toBeNaN();
   });
 
   it("a NaN among the values leaves no answer", () => {

@@ -40,6 +40,23 @@ describe.each([
   });
 });
 
+it("bisect takes the middle at once when f is 0 there", () => {
+  expect(bisect((x) => x - 1, 0, 2, 0)).toBe(1);
+});
+
+it.each([
+  [1e-3, 12],
+  [1e-6, 22],
+])("bisect to a share of %d of √2 halves a bracket of 2 some %d times", (tolerance, most) => {
+  let asked = 0;
+  const counted = (x: number) => {
+    asked += 1;
+    return parabola(x);
+  };
+  near("√2", bisect(counted, 0, 2, tolerance), Math.SQRT2, { relative: tolerance });
+  expect(asked).toBeLessThanOrEqual(most + 2);
+});
+
 it("bisect with tolerance 0 stops at neighbouring doubles", () => {
   const root = bisect(parabola, 0, 2, 0);
   expect(Math.abs(root - Math.SQRT2)).toBeLessThanOrEqual(2 ** -52);

@@ -108,6 +108,9 @@ describe("hard cases of Student's t", () => {
     [Number.NaN, 5],
     [1, 0],
     [1, -2],
+    [Number.POSITIVE_INFINITY, 0],
+    [Number.POSITIVE_INFINITY, -2],
+    [Number.NaN, Number.POSITIVE_INFINITY],
     [1, Number.NaN],
   ])("no answer for t = %d with %d df", (t, df) => {
     expect(upperTail(t, df)).toBeNaN();
@@ -117,5 +120,9 @@ describe("hard cases of Student's t", () => {
   it.each([-0.1, 1.1, Number.NaN])("no answer for p = %d", (p) => {
     expect(quantile(p, 5)).toBeNaN();
     expect(twoSidedCritical(p, 5)).toBeNaN();
+  });
+
+  it.each([0, -2, Number.NaN])("no quantile with %d df, not even at the ends", (df) => {
+    for (const p of [0, 0.05, 1]) expect(twoSidedCritical(p, df)).toBeNaN();
   });
 });

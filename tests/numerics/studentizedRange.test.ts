@@ -48,6 +48,7 @@ it("at R's qtukey() lies the tail asked for, within the error of its ptukey() an
 
 // printed tables, three decimals
 it.each([
+  [0.05, 2, 10, 3.151],
   [0.05, 4, 16, 4.046],
   [0.05, 3, 12, 3.773],
   [0.05, 3, 27, 3.506],
@@ -70,6 +71,9 @@ it("agrees with mpmath near 0", () => {
 describe("hard cases of the studentized range", () => {
   it("two averages are a t test", () => {
     expect(upperTail(3, 2, 7)).toBe(twoSidedTail(3 / Math.SQRT2, 7));
+    expect(upperTail(0, 2, 7)).toBe(1);
+    expect(upperTail(-1, 2, 7)).toBe(1);
+    near("alpha", upperTail(quantile(0.05, 2, 7), 2, 7), 0.05, { relative: 1e-12 });
   });
 
   it("the quantile has the tail it was asked for, also far out and with fractional df", () => {
@@ -94,6 +98,8 @@ describe("hard cases of the studentized range", () => {
     [1, 1, 5],
     [1, 2.5, 5],
     [1, 3, 0],
+    [0, 2, 0],
+    [-1, 2, -3],
     [Number.NaN, 3, 5],
     [1, Number.NaN, 5],
   ])("no answer for q = %d, k = %d, df = %d", (q, k, df) => {
@@ -103,6 +109,10 @@ describe("hard cases of the studentized range", () => {
   it.each([
     [0, 3, 5],
     [1, 3, 5],
+    [0, 2, 5],
+    [1, 2, 5],
+    [-0.5, 2, 5],
+    [1.5, 2, 5],
     [0.05, 1, 5],
     [0.05, 3, 0],
   ])("no quantile for alpha = %d, k = %d, df = %d", (alpha, k, df) => {
