@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { mean } from "../../src/numerics/moments";
+import { printed } from "../methods/printed";
 import { near } from "../near";
 import doors from "../reference/doors.json";
 import handbook from "../reference/handbook.json";
+import manyOneWay from "../reference/manyOneWay.json";
 import { at, cell, column, matrix, number, refused } from "./call";
 import { demoPlants, mulch } from "./demo";
 
@@ -59,6 +62,22 @@ it("Marlpit Corner as printed (METHODS 11)", () => {
     near(name, number("UNEVENNESS", amounts, name.toUpperCase(), treatments), number("UNEVENNESS", mulch(name)));
   }
   near("within beds", number("UNEVENNESS", amounts, "All", treatments, beds), withinBeds, { absolute: 5e-4 });
+});
+
+it("insects after six sprays: the counts' spread over their average, as R's quasi-Poisson fit prints it", () => {
+  const sprays = manyOneWay.cases.find(({ name }) => name === "InsectSprays") ?? expect.fail("no such trial");
+  const counts = sprays.groups.flat();
+  const names = sprays.groups.flatMap((group, at) => group.map(() => `spray ${at + 1}`));
+  const [, ...rows] = matrix("UNEVENNESS", counts, "table", names).slice(0, -1);
+  const [averages, spreads] = [2, 3].map((at) => rows.map((row) => Number(row[at])));
+  const overdispersed = (averages ?? []).map((average, at) => (spreads?.[at] ?? Number.NaN) ** 2 / average);
+  // Pearson's chi-square over its 66 degrees of freedom; twelve counts each, so the sprays weigh alike
+  printed("dispersion", mean(overdispersed), "1.507713");
+  printed("least", Math.min(...overdispersed), "0.86");
+  printed("most", Math.max(...overdispersed), "2.32");
+  const all = mean(averages ?? []);
+  const explained = 2 * 12 * (averages ?? []).reduce((sum, average) => sum + average * Math.log(average / all), 0);
+  printed("F", explained / 5 / mean(overdispersed), "41.216");
 });
 
 it("a column's label gives that column without its header", () => {

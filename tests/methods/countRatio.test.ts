@@ -28,6 +28,18 @@ it("agrees with the printed ranges of 60 in 51 477.5 against 30 in 54 308.7, and
   near("high", help.high, 4.277266, { absolute: 5e-7 });
 });
 
+it.each([
+  [0, 3, 0.0884],
+  [2, 6, 0.1749],
+])(
+  "is no bolder than the E-test of Krishnamoorthy & Thomson (2004): %d v %d of 100 have p %d there, so no change is still inside",
+  (few, more, p) => {
+    const { low, high } = countRatio({ total: few, plants: 100 }, { total: more, plants: 100 }, 1 - p);
+    expect(low).toBeLessThan(1);
+    expect(high).toBeGreaterThan(1);
+  },
+);
+
 it("leaves one end open beside a total of 0, and both where both are 0", () => {
   expect(countRatio({ total: 0, plants: 2 }, { total: 5, plants: 2 }, 0.95).high).toBe(Number.POSITIVE_INFINITY);
   expect(countRatio({ total: 5, plants: 2 }, { total: 0, plants: 2 }, 0.95).low).toBe(0);
