@@ -30,8 +30,9 @@ export function columnBlock({ header, rows, formats }: Columns): Block {
   };
 }
 
-/** Some cells of one column below each other. */
+/** Some cells of one column below each other; one empty cell where there are none, as a cell must show something. */
 export function oneColumn(outputs: readonly Output[], format: LineFormat): Block {
+  if (outputs.length === 0) return oneCell("", "text");
   return { outputs: outputs.map((output) => [safeOutput(output)]), formats: outputs.map(() => [format]) };
 }
 

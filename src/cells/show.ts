@@ -57,7 +57,8 @@ function answerBlock(showable: Showable): Block {
 }
 
 function ownTable({ tables = {} }: Showable, asked: string): Block | null {
-  return tables[asked]?.() ?? null;
+  const found = Object.entries(tables).find(([word]) => fold(word) === asked);
+  return found === undefined ? null : found[1]();
 }
 
 function ownOrLabel({ own, lines }: Showable, asked: string): Block | null {

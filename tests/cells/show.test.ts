@@ -86,6 +86,16 @@ describe("the whole table", () => {
   });
 });
 
+it("a function's own table is asked for like any word", () => {
+  const tables = { "all pairs": () => plainBlock([["a", 1]]) };
+  expect(outputs({ ...pairs, tables }, " All  PAIRS")).toEqual([["a", 1]]);
+});
+
+it("a column of a table without rows is one empty cell, as a cell must show something", () => {
+  const empty = { ...pairs, columns: () => ({ header: ["What", "Where"], rows: [], main: 1 }) };
+  expect(show(empty, "where")).toEqual({ outputs: [[""]], formats: [["text"]] });
+});
+
 it("an answer that is the whole table is shown as that", () => {
   expect(show({ ...rows, answer: null }, null)).toEqual(show(rows, "table"));
 });
@@ -132,6 +142,11 @@ describe("what cannot be shown", () => {
       allowed: ["answer", "table", "words", "say", "cautions", "short", "Change low", "Words", "short"],
     });
     expect(show(rows, "Strw")).toMatchObject({ allowed: expect.arrayContaining(["Plants", "Straw"]) });
+  });
+
+  it.each(["constructor", "__proto__", "toString"])("is not found in what every record has: %s", (asked) => {
+    expect(show(pairs, asked)).toMatchObject({ problem: "unknown-show", given: asked });
+    expect(show({ ...pairs, tables: {} }, asked)).toMatchObject({ problem: "unknown-show" });
   });
 
   it("a word of another argument is told where it goes", () => {
