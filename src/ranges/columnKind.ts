@@ -14,8 +14,13 @@ export type ColumnKind = "amount" | "date" | "label" | "notes";
 const isDateNumber = (number: number): boolean =>
   (number >= 36_000 && number <= 55_000) || (number >= 19_980_101 && number <= 20_501_231 && number % 1 === 0);
 
-/** Headings of columns whose numbers are names. */
-const NAMES = /^(?:bag|bed|block|id|label|plant|plot|position|pot|rep|row|spot|stake|tray)s?\b/i;
+const NAMED = "(?:bag|bed|block|id|label|plant|plot|position|pot|rep|row|spot|stake|tray)s?";
+
+/** Headings of columns whose numbers are names: "Bed", "Plant no.", "Position in row"; not "Plant weight", "Bed 2". */
+const NAMES = new RegExp(
+  String.raw`^${NAMED}(?:[\s/_-]+(?:${NAMED}|and|code|in|letter|name|no\.?|nr\.?|number|of|tag|the)(?![\p{L}\p{N}]))*\s*(?:[([#].*)?$`,
+  "iu",
+);
 const NOTES = /^(?:comment|note|remark)s?\b/i;
 
 /**
@@ -30,8 +35,8 @@ export function columnKind(cells: readonly Cell[], heading: string | null): Colu
   const filled = amount + date + label;
   if (heading !== null && NOTES.test(heading.trim())) return "notes";
   if (label > amount && label > date) return 2 * filled < cells.length ? "notes" : "label";
-  if (heading !== null && NAMES.test(heading.trim()) && date === 0) return "label";
   if (heading !== null && headingParts(heading).unit !== null) return "amount";
+  if (heading !== null && NAMES.test(heading.trim()) && date === 0) return "label";
   return date > amount ? "date" : "amount";
 }
 

@@ -7,7 +7,8 @@ const LONGEST = 40;
 /**
  * Whether two names that are not the same may mean the same (METHODS 3): equal but for spaces and marks ("wood chip"),
  * one a part of the other by whole words ("bare", "bare soil"), or a slip of the pen apart: one letter added, left out,
- * changed or swapped from four letters on, two from eight on. Their digits must agree: "B1-1" is not like "B1-2".
+ * changed or swapped from four letters on, two from eight on. Their digits must agree, and for a slip the letters that
+ * stand alone: "B1-1" is not like "B1-2", nor "Bed A" like "Bed B".
  *
  * @param one name in lower case with single spaces, as `labelKey` gives it
  *
@@ -18,11 +19,16 @@ export function namesAlike(one: string, other: string): boolean {
   const [letters, others] = [lettersOf(one), lettersOf(other)];
   if (letters === others) return letters !== "";
   if (one.length > LONGEST || other.length > LONGEST) return false;
-  return isPart(one, other) || isPart(other, one) || isSlip(letters, others);
+  if (isPart(one, other) || isPart(other, one)) return true;
+  return loneLettersOf(one) === loneLettersOf(other) && isSlip(letters, others);
 }
 
 function digitsOf(name: string): string {
   return (name.match(/\p{N}+/gu) ?? []).join(" ");
+}
+
+function loneLettersOf(name: string): string {
+  return (name.match(/(?<![\p{L}\p{N}])\p{L}(?![\p{L}\p{N}])/gu) ?? []).join(" ");
 }
 
 function lettersOf(name: string): string {
@@ -42,7 +48,7 @@ function wordsOf(name: string): readonly string[] {
 }
 
 function isSlip(one: string, other: string): boolean {
-  const shorter = Math.min(one.length, other.length);
+  const shorter = Math.min(...[one, other].map((name) => name.replace(/\p{N}/gu, "").length));
   if (shorter < 4) return false;
   const most = shorter < 8 ? 1 : 2;
   return Math.abs(one.length - other.length) <= most && distance(one, other) <= most;
