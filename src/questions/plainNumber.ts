@@ -48,10 +48,11 @@ function inUnit(range: CellRange, unit: AskedUnit): PlainNumbers | Problem {
 function withoutDates(given: readonly Cell[], read: readonly PlainReading[]): readonly PlainReading[] {
   const isDate = excelDates(read.flatMap(({ cell }) => (cell.is === "number" ? [cell.value] : [])));
   return read.map((reading, at) => {
-    const number = given[at];
-    if (typeof number !== "number" || !isDate(number)) return reading;
-    const day = dayOf(number);
-    const problem: Problem = { problem: "not-plain", given: String(number), because: { why: "excel-date", day } };
+    const { cell, remark } = reading;
+    if (cell.is !== "number" || remark !== null || !isDate(cell.value)) return reading;
+    const day = dayOf(cell.value);
+    const text = cellText(given[at] ?? null).trim();
+    const problem: Problem = { problem: "not-plain", given: text, because: { why: "excel-date", day } };
     return { cell: { is: "refused", problem }, remark: { kind: "excel-date", day } };
   });
 }

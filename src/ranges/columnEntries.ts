@@ -6,16 +6,15 @@ import { placeOf } from "./placeOf";
 import type { Column } from "./readColumn";
 import type { SettledCell } from "./settleUnits";
 
-/** One entry for each cell of a column, with its place; numbers that look like dates are left out. */
+/** One entry for each cell of a column, with its place; plain numbers that look like dates are left out. */
 export function columnEntries(range: CellRange, column: Column): readonly Entry[] {
-  const isDate = excelDates(column.numbers.map(({ value }) => value));
+  const isDate = excelDates(column.cells.flatMap((cell) => (cell.means === "amount" ? [cell.value] : [])));
   return column.cells.map((cell, at) => entryOf(cell, placeOf(range, column.from + at), isDate));
 }
 
 function entryOf(cell: SettledCell, place: Place, isDate: (number: number) => boolean): Entry {
   if (cell.means === "lost") return { kind: "lost", place };
   if (cell.means === "unusable") return { kind: "not-recorded", why: cell.why, place };
-  if (cell.converted) return { kind: "value", value: cell.value, read: "unit-converted", place };
-  if (isDate(cell.value)) return { kind: "not-recorded", why: "date", place };
+  if (cell.read === "number" && isDate(cell.value)) return { kind: "not-recorded", why: "date", place };
   return { kind: "value", value: cell.value, read: cell.read, place };
 }

@@ -38,13 +38,15 @@ export function lookAtAmounts(
     else rows.push(row);
   }
   const named = heading === null ? null : headingParts(heading).unit;
-  const settled = settleTyped({ cells, rows, values }, named);
-  const noted = [...notedTyped(settled, { cells, rows, values }), ...notedNumbers(cells, values)];
+  const split = { cells, rows, values };
+  const settled = settleTyped(split, named);
+  const noted = [...notedUnclear(values, settled), ...notedTyped(settled, split), ...notedPlain(settled, split)];
   return { values, unit: settled.unit, unitInHeading: named !== null, noted };
 }
 
 interface Split {
   readonly cells: readonly Cell[];
+  /** The rows whose cells are no numbers. */
   readonly rows: readonly number[];
   readonly values: Float64Array;
 }
@@ -59,6 +61,17 @@ function settleTyped({ cells, rows, values }: Split, named: Unit | null): Settle
   );
 }
 
+/** Numbers far from most amounts, which have a unit typed beside them. */
+function notedUnclear(values: Float64Array, { isUnclear }: SettledColumn): readonly Noted[] {
+  const noted: Noted[] = [];
+  for (const [row, value] of values.entries()) {
+    if (!isUnclear(value)) continue;
+    values[row] = Number.NaN;
+    noted.push({ row, remark: { kind: "unreadable", why: "unit-unclear" } });
+  }
+  return noted;
+}
+
 function notedTyped({ cells: settled, unit }: SettledColumn, { cells, rows, values }: Split): readonly Noted[] {
   return settled.flatMap((meaning, at): Noted[] => {
     const row = rows[at] ?? 0;
@@ -68,14 +81,19 @@ function notedTyped({ cells: settled, unit }: SettledColumn, { cells, rows, valu
   });
 }
 
+/** Null for a plain number in a text, which is looked at as one in a number cell. */
 function remarkOn(meaning: SettledCell, cell: Cell, unit: Unit | null): Remark | null {
   if (meaning.means === "lost") return { kind: "lost" };
   if (meaning.means === "unusable") return unusable(meaning.why, cell);
-  const amount = { value: meaning.value, unit };
-  if (meaning.converted) return { kind: "unit-converted", amount };
-  if (meaning.read === "none-word") return { kind: "none-as-zero" };
-  if (meaning.read === "mark-removed") return { kind: "mark-removed", amount };
-  return meaning.value === 0 ? { kind: "zero" } : null;
+  const { value, read } = meaning;
+  switch (read) {
+    case "number":
+      return null;
+    case "none-word":
+      return { kind: "none-as-zero" };
+    default:
+      return { kind: read, amount: { value, unit } };
+  }
 }
 
 function unusable(why: Unusable, cell: Cell): Remark {
@@ -99,19 +117,24 @@ function textRemark(text: string): Remark {
   return isNotRecordedWord(text) ? { kind: "not-recorded", why: "word" } : { kind: "unreadable", why: "text" };
 }
 
-/** Zeros, and numbers that look like dates Excel made, which are no amounts. */
-function notedNumbers(cells: readonly Cell[], values: Float64Array): readonly Noted[] {
+/** Zeros, and plain numbers that look like dates Excel made, which are no amounts. */
+function notedPlain({ cells: settled }: SettledColumn, { rows, values }: Split): readonly Noted[] {
+  const readInto = new Set(rows.filter((_, at) => !isPlain(settled[at])));
   const noted: Noted[] = [];
   const isDate = excelDates(values);
   for (const [row, value] of values.entries()) {
-    if (typeof cells[row] !== "number") continue;
+    if ((value !== 0 && !isDate(value)) || readInto.has(row)) continue;
     if (value === 0) noted.push({ row, remark: ZERO });
-    else if (isDate(value)) {
+    else {
       noted.push({ row, remark: { kind: "excel-date", day: dayOf(value) } });
       values[row] = Number.NaN;
     }
   }
   return noted;
+}
+
+function isPlain(cell: SettledCell | undefined): boolean {
+  return cell?.means === "amount" && cell.read === "number";
 }
 
 const ZERO: Remark = { kind: "zero" };

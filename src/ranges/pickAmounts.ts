@@ -4,7 +4,7 @@ import { type CellMeaning, cellMeanings } from "./cellMeaning";
 import { type CellColumn, cellIn } from "./columnBelow";
 import { excelDates } from "./excelDates";
 import type { AskedUnit } from "./readUnit";
-import { type SettledCell, settleUnits } from "./settleUnits";
+import { type SettledCell, type SettledColumn, settleUnits, withoutUnits } from "./settleUnits";
 import { convert, type Unit } from "./unit";
 
 /** A long column of amounts in one unit. */
@@ -47,6 +47,7 @@ export function readPickAmounts(cells: CellColumn, rules: AmountRules): PickAmou
   }
   const raw = splitCells(cells, rules);
   const settled = settleTyped(raw, rules);
+  leaveOutUnclear(raw, settled);
   placeTyped(raw, settled.cells);
   leaveOutDates(raw);
   if (unit === null || unit === "count" || settled.unit === null) return { ...raw, unit: settled.unit };
@@ -89,11 +90,8 @@ function splitCells(cells: CellColumn, { counts, zerosVerified }: AmountRules): 
   };
 }
 
-function settleTyped(
-  { typed, values }: RawAmounts,
-  { headingUnit, unit }: AmountRules,
-): ReturnType<typeof settleUnits> {
-  if (unit === "count") return { unit: null, cells: typed.map(withoutTypedUnit) };
+function settleTyped({ typed, values }: RawAmounts, { headingUnit, unit }: AmountRules): SettledColumn {
+  if (unit === "count") return withoutUnits(typed);
   return settleUnits(typed, headingUnit ?? unit, typed.length === 0 ? NONE : knownOf(values));
 }
 
@@ -109,9 +107,13 @@ function knownOf(values: Float64Array): Float64Array {
   return known.subarray(0, count);
 }
 
-function withoutTypedUnit(cell: CellMeaning): SettledCell {
-  if (cell.means !== "amount" || cell.unit === null) return cell;
-  return { means: "unusable", why: "unit-unclear" };
+/** Numbers far from most amounts, which have a unit typed beside them. */
+function leaveOutUnclear({ values, missing }: RawAmounts, { isUnclear }: SettledColumn): void {
+  for (let row = 0; row < values.length; row++) {
+    if (!isUnclear(values[row] ?? Number.NaN)) continue;
+    values[row] = Number.NaN;
+    missing.set(row, "unit-unclear");
+  }
 }
 
 function placeTyped(raw: RawAmounts, cells: readonly SettledCell[]): void {
@@ -126,7 +128,7 @@ function placeCell({ values, lost, missing, readInto }: RawAmounts, row: number,
   else if (cell.means === "unusable") missing.set(row, cell.why);
   else {
     values[row] = cell.value;
-    if (cell.converted || cell.read === "mark-removed") readInto.add(row);
+    if (cell.read === "unit-converted" || cell.read === "mark-removed") readInto.add(row);
   }
 }
 

@@ -7,10 +7,21 @@ import { convert, type Unit } from "./unit";
 export interface SettledColumn {
   readonly unit: Unit | null;
   readonly cells: readonly SettledCell[];
+  /** Whether a bare number of the column is left out as "unit-unclear": asked for those that are not among the cells. */
+  readonly isUnclear: (bare: number) => boolean;
 }
 
-/** A cell's meaning once the column's unit is known; `converted` when a unit was typed in the cell. */
-export type SettledCell = CellMeaning & { readonly converted?: true };
+type AmountMeaning = Extract<CellMeaning, { means: "amount" }>;
+
+/** A cell's meaning once the column's unit is known. */
+export type SettledCell =
+  | Exclude<CellMeaning, AmountMeaning>
+  | {
+      readonly means: "amount";
+      /** In the column's unit. */
+      readonly value: number;
+      readonly read: AmountMeaning["read"] | "unit-converted";
+    };
 
 /** How far a typed-in amount may be from the middle of the others, if both are to be in one unit. */
 const FAR = 10;
@@ -34,64 +45,76 @@ const FAR = 10;
 export function settleUnits(
   meanings: readonly CellMeaning[],
   named: Unit | null,
-  beside: Float64Array = NONE,
+  beside: Float64Array = NO_NUMBERS,
 ): SettledColumn {
   const typed = typedUnits(meanings);
-  if (named !== null || typed.length === 0) return inUnit(meanings, named, NOBODY);
+  if (named !== null || typed.length === 0) return inUnit(meanings, named, ALL_CLEAR);
   const middle = middleOf(meanings.filter(isBare), beside);
   const fitting = middle === 0 ? (typed[0] ?? null) : fittingUnit(meanings, middle);
-  if (fitting !== null) return inUnit(meanings, fitting, NOBODY);
-  if (new Set(typed).size > 1) return { unit: null, cells: meanings.map((cell) => withoutUnit(cell)) };
+  if (fitting !== null) return inUnit(meanings, fitting, ALL_CLEAR);
+  if (new Set(typed).size > 1) return withoutUnits(meanings);
   const unclear = farOff(meanings, beside);
-  return inUnit(meanings, typedUnits(meanings.filter((cell) => !unclear.has(cell)))[0] ?? null, unclear);
+  return inUnit(meanings, typedUnits(meanings.filter((cell) => !isUnclear(cell, unclear)))[0] ?? null, unclear);
 }
 
-function inUnit(meanings: readonly CellMeaning[], unit: Unit | null, unclear: ReadonlySet<CellMeaning>): SettledColumn {
-  return { unit, cells: meanings.map((cell) => (unclear.has(cell) ? UNCLEAR : settle(cell, unit))) };
+/** A column of bare numbers, in which nobody knows what an amount with a unit says: 12 fruit, 14 fruit, "200 g". */
+export function withoutUnits(meanings: readonly CellMeaning[]): SettledColumn {
+  return inUnit(meanings, null, { typed: () => true, bare: () => false });
+}
+
+/** Which amounts have no clear unit, by their value: of those with a unit typed beside them, and of bare ones. */
+interface Unclear {
+  readonly typed: (value: number) => boolean;
+  readonly bare: (value: number) => boolean;
+}
+
+const NO_NUMBERS = new Float64Array();
+const ALL_CLEAR: Unclear = { typed: () => false, bare: () => false };
+const UNCLEAR: SettledCell = { means: "unusable", why: "unit-unclear" };
+
+function inUnit(meanings: readonly CellMeaning[], unit: Unit | null, unclear: Unclear): SettledColumn {
+  const cells = meanings.map((cell) => (isUnclear(cell, unclear) ? UNCLEAR : settle(cell, unit)));
+  return { unit, cells, isUnclear: unclear.bare };
+}
+
+function isUnclear(cell: CellMeaning, { typed, bare }: Unclear): boolean {
+  return cell.means === "amount" && (cell.unit === null ? bare : typed)(cell.value);
 }
 
 function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
-  return meanings.flatMap((cell) => (cell.means === "amount" && cell.unit !== null ? [cell.unit] : []));
+  return meanings.flatMap((cell) => (cell.means === "amount" ? (cell.unit ?? []) : []));
 }
-
-const NONE = new Float64Array();
-const NOBODY: ReadonlySet<CellMeaning> = new Set();
-const UNCLEAR: SettledCell = { means: "unusable", why: "unit-unclear" };
 
 function isBare(cell: CellMeaning): boolean {
   return cell.means === "amount" && cell.unit === null && cell.read !== "none-word";
 }
 
-function withoutUnit(cell: CellMeaning): SettledCell {
-  return cell.means === "amount" && cell.unit !== null ? UNCLEAR : cell;
-}
-
 function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
-  if (cell.means !== "amount" || cell.unit === null || unit === null) return cell;
-  const value = convert(cell.value, cell.unit, unit);
-  return value === null ? UNCLEAR : { ...cell, value, unit, converted: true };
+  if (cell.means !== "amount" || cell.unit === null) return cell;
+  const value = unit === null ? null : convert(cell.value, cell.unit, unit);
+  return value === null ? UNCLEAR : { means: "amount", value, read: "unit-converted" };
 }
 
-/** Cells of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */
-function farOff(meanings: readonly CellMeaning[], beside: Float64Array): ReadonlySet<CellMeaning> {
+/** Amounts of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */
+function farOff(meanings: readonly CellMeaning[], beside: Float64Array): Unclear {
   const withUnit = meanings.filter((cell) => cell.means === "amount" && cell.unit !== null);
-  if (withUnit.length === 0) return new Set();
   const bare = meanings.filter(isBare);
-  const isUnitRarer = withUnit.length <= bare.length + beside.length;
-  const [rarer, others] = isUnitRarer ? [withUnit, bare] : [bare, withUnit];
-  const middle = middleOf(others, isUnitRarer ? beside : NONE);
-  const isFar = (size: number): boolean => size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
-  return new Set(rarer.filter((cell) => isFar(sizeOf(cell))));
+  return withUnit.length <= bare.length + beside.length
+    ? { ...ALL_CLEAR, typed: farFrom(middleOf(bare, beside)) }
+    : { ...ALL_CLEAR, bare: farFrom(middleOf(withUnit, NO_NUMBERS)) };
 }
 
-function sizeOf(cell: CellMeaning): number {
-  return cell.means === "amount" ? Math.abs(cell.value) : 0;
+function farFrom(middle: number): (value: number) => boolean {
+  return (value) => {
+    const size = Math.abs(value);
+    return size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
+  };
 }
 
 /** The middle size of cells and of the bare numbers beside them. */
 function middleOf(cells: readonly CellMeaning[], beside: Float64Array): number {
   const numbers = new Float64Array(cells.length + beside.length);
-  numbers.set(cells.map(sizeOf));
+  numbers.set(cells.map((cell) => (cell.means === "amount" ? cell.value : 0)));
   numbers.set(beside, cells.length);
   return middleSize(numbers);
 }

@@ -32,6 +32,9 @@ it("zeros that may be empty cells raise C15", () => {
 it("a date that Excel made among amounts is none; a column of such numbers is", () => {
   const found = plainNumber({ cells: column([300, 45_112, 310]) });
   expect(!isProblem(found) && found.cells[1]).toMatchObject([{ is: "refused", problem: { given: "45112" } }]);
+  const typed = plainNumber({ cells: column([300, " 45112 ", "45112*", 310, 290]) });
+  expect(!isProblem(typed) && typed.cells[1]).toMatchObject([{ is: "refused", problem: { given: "45112" } }]);
+  expect(!isProblem(typed) && typed.cells[2]).toEqual([{ is: "number", value: 45_112 }]);
   const large = plainNumber({ cells: column([45_000, 45_112, 46_000]) });
   expect(!isProblem(large) && large.numbers).toBe(3);
 });

@@ -17,3 +17,10 @@ it("columnEntries leaves out a number that looks like a date, but not a converte
   expect(entries[3]).toMatchObject({ kind: "not-recorded", why: "date" });
   expect(entries[4]).toMatchObject({ kind: "value", value: 45_000, read: "unit-converted" });
 });
+
+it("columnEntries takes a date in a text for one too, but not a number with a mark", () => {
+  const range = column([300, "none", 290, "45112", "45112*"]);
+  const entries = columnEntries(range, readColumn(range, {}));
+  expect(entries[3]).toMatchObject({ kind: "not-recorded", why: "date" });
+  expect(entries[4]).toMatchObject({ kind: "value", value: 45_112, read: "mark-removed" });
+});

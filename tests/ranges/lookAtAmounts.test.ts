@@ -1,5 +1,11 @@
+import fc from "fast-check";
 import { expect, it } from "vitest";
+import type { Cell } from "../../src/nouns/cell";
+import { isProblem } from "../../src/nouns/problem";
 import { lookAtAmounts } from "../../src/ranges/lookAtAmounts";
+import { readPickAmounts } from "../../src/ranges/pickAmounts";
+import { readSample } from "../../src/ranges/readSample";
+import { column } from "./column";
 
 it("reads amounts into the heading's unit and notes what is no plain number above 0", () => {
   const cells = [
@@ -68,4 +74,35 @@ it("without a unit in the heading, bare numbers have their say (settleUnits)", (
     Number.NaN,
   ]);
   expect([...lookAtAmounts(["3.1 kg", "3100 g"], null, new Set()).values]).toEqual([3.1, 3.1]);
+});
+
+it("a date in a text is noted like one in a number cell; a number with a mark is none", () => {
+  const { values, noted } = lookAtAmounts([300, 310, 290, "45112", "45112*"], null, new Set());
+  expect([...values].slice(3)).toEqual([Number.NaN, 45_112]);
+  expect(noted.map(({ remark }) => remark.kind).sort()).toEqual(["excel-date", "mark-removed"]);
+});
+
+it("a bare number far from most amounts, which have units, is noted as unclear", () => {
+  const { values, noted } = lookAtAmounts(["180 g", "200 g", 5000, "190 g"], null, new Set());
+  expect([...values]).toEqual([180, 200, Number.NaN, 190]);
+  expect(noted).toContainEqual({ row: 2, remark: { kind: "unreadable", why: "unit-unclear" } });
+});
+
+it("whatever stands in a column: LOOKOVER, the comparisons and the tallies read the same numbers", () => {
+  const plain = [0, 3, 180, 200, 5000, 45_112, "45112", "45112*", "506*", "1,250", "0"];
+  const typed = ["180 g", "0.2 kg", "45 kg", "12 cm", "none", "lost", "slugs", "0 g", null, true, { error: "#N/A" }];
+  const cells = fc.array(fc.constantFrom<Cell>(...plain, ...typed), { minLength: 1, maxLength: 12 });
+  fc.assert(
+    fc.property(cells, (given) => {
+      const looked = [...lookAtAmounts(given, null, new Set()).values];
+      const rules = { counts: () => true, headingUnit: null, unit: null, zerosVerified: true };
+      const tallied = readPickAmounts(column(given).cells, rules);
+      const compared = readSample(column(given), "keep", { length: given.length, heading: false });
+      if (isProblem(tallied)) throw new Error(tallied.problem);
+      expect([...tallied.values]).toEqual(looked);
+      if (isProblem(compared)) return;
+      expect(compared.entries.map((entry) => (entry.kind === "value" ? entry.value : Number.NaN))).toEqual(looked);
+    }),
+    { numRuns: 2000, seed: 13 },
+  );
 });

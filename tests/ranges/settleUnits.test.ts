@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../src/nouns/cell";
 import { cellMeaning } from "../../src/ranges/cellMeaning";
-import { settleUnits } from "../../src/ranges/settleUnits";
+import { settleUnits, withoutUnits } from "../../src/ranges/settleUnits";
 import type { Unit } from "../../src/ranges/unit";
 
 function settled(cells: readonly Cell[], heading: Unit | null = null) {
@@ -71,8 +71,32 @@ describe("settleUnits where one unit is typed and does not fit", () => {
     expect(settled(["1 lb", 16, "1.5 lb"])).toEqual({ unit: "lb", values: [1, "unit-unclear", 1.5] });
   });
 
+  it("a bare number that is not among the cells is judged like one that is", () => {
+    const typed = ["1 lb", "1.5 lb"].map(cellMeaning);
+    const { unit, isUnclear } = settleUnits(typed, null, Float64Array.of(16));
+    expect([unit, isUnclear(16), isUnclear(1.2), isUnclear(0), isUnclear(Number.NaN)]).toEqual([
+      "lb",
+      true,
+      false,
+      false,
+      false,
+    ]);
+    expect(settleUnits(typed, "lb", Float64Array.of(16)).isUnclear(16)).toBe(false);
+  });
+
   it("a plant that bore nothing is not far from anything, and says nothing of the unit", () => {
     expect(settled([3200, "0 g", 2900])).toEqual({ unit: "g", values: [3200, 0, 2900] });
     expect(settled([0, "3.1 kg", "2900 g"])).toEqual({ unit: "kg", values: [0, 3.1, 2.9] });
   });
+});
+
+it("withoutUnits leaves out whatever has a unit, and nothing else", () => {
+  const { unit, cells } = withoutUnits(["12", "200 g", "lost", "none"].map(cellMeaning));
+  expect(unit).toBeNull();
+  expect(cells.map((cell) => (cell.means === "unusable" ? cell.why : cell.means))).toEqual([
+    "amount",
+    "unit-unclear",
+    "lost",
+    "amount",
+  ]);
 });
