@@ -18,6 +18,7 @@ import { placeOf } from "./placeOf";
 import { readDate } from "./readDate";
 import { plainLabel } from "./readLabels";
 import { sameShape } from "./sameShape";
+import { totalLabels } from "./totalLabels";
 import { trimTogether } from "./trimTogether";
 import { whereIs } from "./whereIs";
 
@@ -141,11 +142,16 @@ function unitAbove(amounts: CellRange): ReturnType<typeof headingParts>["unit"] 
 
 /** Rows of totals lose their owner; their label stays among the names, which no row has any more. */
 function takeOutTotals({ names, ids }: PickLabels): readonly number[] {
-  const totals = new Set(names.flatMap((name, id) => (isTotalLabel(name) ? [id] : [])));
-  if (totals.size === 0) return [];
+  if (!names.some(isTotalLabel)) return [];
+  const uses = new Map<string, number>();
+  for (const id of ids) {
+    const name = names[id];
+    if (name !== undefined) uses.set(name, (uses.get(name) ?? 0) + 1);
+  }
+  const totals = totalLabels(uses, ids.filter((id) => id >= 0).length);
   const rows: number[] = [];
   for (const [row, id] of ids.entries()) {
-    if (!totals.has(id)) continue;
+    if (!totals.has(names[id] ?? "")) continue;
     rows.push(row);
     ids[row] = -1;
   }

@@ -1,9 +1,8 @@
 import type { Cell } from "../nouns/cell";
 import type { TotalRow } from "../nouns/reading";
 import { isEmpty } from "./cellsOf";
-import { isTotalLabel } from "./isTotalLabel";
 import type { Block, BlockColumn } from "./readBlock";
-import { plainLabel } from "./readLabels";
+import { totalLabels } from "./totalLabels";
 
 /** A row that is no plant's and no pick's. */
 export interface RowAside {
@@ -17,7 +16,7 @@ export interface RowAside {
  * Rows of a block that are set aside before its columns are read (METHODS 3): empty ones, those whose label says total,
  * average or week, and those with an amount and no label at all.
  *
- * A label that says so beside a full row is a name ("Weekly feed"), and so is one that is used as often as others.
+ * A label that says so beside a full row is a name ("Weekly feed"), and so is one used often (`totalLabels`).
  */
 export function rowsAside({ rows, columns }: Block): readonly RowAside[] {
   const labels = columns.filter(({ kind }) => kind === "label");
@@ -61,17 +60,13 @@ function unlabelledRow(labels: readonly BlockColumn[], amounts: readonly BlockCo
   return amount === undefined ? null : { at: amount.at, why: "no-label" };
 }
 
-/** Cells that read as a total's label and are no name that a quarter of the rows has. */
+/** The cells that name a row of totals, by their text. */
 function totalWords(labels: readonly BlockColumn[]): ReadonlySet<Cell> {
-  const uses = new Map<Cell, number>();
+  const uses = new Map<string, number>();
   for (const { cells } of labels) {
     for (const cell of cells) if (typeof cell === "string") uses.set(cell, (uses.get(cell) ?? 0) + 1);
   }
-  const rows = labels[0]?.cells.length ?? 0;
-  const rare = [...uses].filter(
-    ([cell, count]) => (count === 1 || 4 * count < rows) && isTotalLabel(plainLabel(cell) ?? ""),
-  );
-  return new Set(rare.map(([cell]) => cell));
+  return totalLabels(uses, labels[0]?.cells.length ?? 0);
 }
 
 function isEmptyAt({ cells }: BlockColumn, row: number): boolean {

@@ -39,6 +39,12 @@ it("empty rows at the end and between are not there; rows of totals lose their o
   expect([...read.amounts.values]).toEqual([1, Number.NaN, Number.NaN, Number.NaN, 2]);
 });
 
+it("a treatment's name that a quarter of the rows has is no total", () => {
+  const read = found(log(["Weekly feed", "Bare", "Weekly feed", "Bare", "Week total"], [1, 2, 3, 4, 10]));
+  expect([...read.owners.ids]).toEqual([0, 1, 0, 1, -1]);
+  expect(read.totalRows).toEqual([4]);
+});
+
 it("dates take order and year from their column; the first unclear ones are listed by row", () => {
   const { days } = found(log(["A1", "A1", "A1"], [1, 2, 3], ["5/7/2023", "24/6/2023", "soon"]));
   expect([...(days?.serials ?? [])]).toEqual([45112, 45101, Number.NaN]);

@@ -38,6 +38,19 @@ describe("rows of no plant (METHODS 3)", () => {
   });
 });
 
+it("totals below every two plants, however many", () => {
+  const cells = [
+    ["mulch", "grams"],
+    ["Straw", 3],
+    ["Bare", 4],
+    ["Total", 7],
+    ["Straw", 5],
+    ["Bare", 6],
+    ["Total", 11],
+  ];
+  expect(rowsAside(readBlock(block(cells), null)).map(({ row }) => row)).toEqual([2, 5]);
+});
+
 it("one column of names with a total at its foot", () => {
   const cells = [
     ["mulch", "grams"],
