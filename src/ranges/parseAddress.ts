@@ -24,9 +24,10 @@ export function parseAddress(address: string | null | undefined): Corner | null 
     .split(":")
     .map(parseEnd);
   const [first, second = first] = ends;
-  if (ends.length > 2 || !first || !second || !sameSort(first, second, ends.length)) return null;
+  const sheet = sheetName(address.slice(0, Math.max(0, bang)));
+  if (sheet === null || ends.length > 2 || !first || !second || !sameSort(first, second, ends.length)) return null;
   return {
-    sheet: sheetName(address.slice(0, Math.max(0, bang))),
+    sheet,
     row: Math.min(first.row ?? 1, second.row ?? 1),
     column: Math.min(first.column ?? 1, second.column ?? 1),
   };
@@ -51,9 +52,14 @@ function columnNumber(letters: string): number {
   return [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0);
 }
 
-/** Without its quotes and without the workbook's name in front: "'[Beds.xlsx]My sheet''s'" is "My sheet's". */
-function sheetName(written: string): string {
-  const quoted = written.length > 1 && written.startsWith("'") && written.endsWith("'");
-  const bare = quoted ? written.slice(1, -1).replaceAll("''", "'") : written;
+/**
+ * Without its quotes and without the workbook's name in front: "'[Beds.xlsx]My sheet''s'" is "My sheet's".
+ *
+ * Null for what is no one sheet's name, as in "Beds!A1,Beds!C1".
+ */
+function sheetName(written: string): string | null {
+  const [whole, quoted, plain = ""] = /^(?:'((?:[^']|'')+)'|([^'!,:]*))$/.exec(written) ?? [];
+  if (whole === undefined) return null;
+  const bare = quoted?.replaceAll("''", "'") ?? plain;
   return bare.slice(bare.lastIndexOf("]") + 1);
 }

@@ -51,10 +51,10 @@ function nearest(
 
 function standIn(days: readonly WrittenDay[]): Years {
   const firstOfSeason = seasonStart(days.map(inYear));
-  const leap = days.some(({ month, day }) => month === 2 && day === 29);
-  const year = leap ? LEAP_STAND_IN : STAND_IN;
-  const yearOf = (day: WrittenDay): number => (firstOfSeason > 0 && inYear(day) >= firstOfSeason ? year - 1 : year);
-  return { serial: (day) => serialOf({ ...day, year: yearOf(day) }), known: false };
+  const yearsOff = (day: WrittenDay): number => (firstOfSeason > 0 && inYear(day) >= firstOfSeason ? -1 : 0);
+  const leapDay = days.find(({ month, day }) => month === 2 && day === 29);
+  const year = leapDay === undefined ? STAND_IN : LEAP_STAND_IN - yearsOff(leapDay);
+  return { serial: (day) => serialOf({ ...day, year: year + yearsOff(day) }), known: false };
 }
 
 /** Where a season that runs over New Year starts; 0 for one that does not. */
