@@ -1,7 +1,8 @@
 import type { HowMany, ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isProblem, type Problem } from "../nouns/problem";
+import { cellText } from "../ranges/cellText";
 import { labelKey } from "../ranges/labelKey";
-import { type Argument, cellText, missing, oneCell } from "../ranges/option";
+import { type Argument, missing, oneCell } from "../ranges/option";
 import { readChoice } from "../ranges/readChoice";
 import { type Labelled, readLabelled } from "../ranges/readLabelled";
 import { allRead } from "./allRead";

@@ -35,6 +35,6 @@ export function gardenPlants({ sample, labels: [treatments = null, beds = null] 
 /** A row's label as its number among the names; 0 where no labels were given, −1 where the row has none. */
 function numberOf(labels: Labels | null, at: number): number {
   if (labels === null) return 0;
-  const label = labels.entries[at]?.label ?? null;
+  const label = labels.entries[at] ?? null;
   return label === null ? -1 : labels.names.indexOf(label);
 }

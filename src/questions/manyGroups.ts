@@ -75,5 +75,5 @@ function isBlank(entry: Entry): boolean {
 /** The number of each row's label; null where the row has none. */
 function numbersOf(labels: Labels | null): (row: number) => number | null {
   const numbers = new Map((labels?.names ?? []).map((name, at) => [name, at]));
-  return (row) => numbers.get(labels?.entries[row]?.label ?? "") ?? null;
+  return (row) => numbers.get(labels?.entries[row] ?? "") ?? null;
 }

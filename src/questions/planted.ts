@@ -17,7 +17,7 @@ export function readPlanted(given: Argument): Planted | null | Problem {
   if (given === null || given === undefined) return null;
   if (given.cells.length === 1 && given.cells[0]?.length === 1) return typedNumber(given);
   const { names, entries } = readLabels(given, "plant");
-  const labelled = entries.filter(({ label }) => label !== null).length;
+  const labelled = entries.filter((label) => label !== null).length;
   return names.length === 0 ? missing(given.argument) : { plants: names.length, repeated: labelled > names.length };
 }
 

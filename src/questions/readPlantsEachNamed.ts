@@ -2,7 +2,7 @@ import { isProblem, type Problem } from "../nouns/problem";
 import { widthOf } from "../ranges/cellsOf";
 import { labelKey } from "../ranges/labelKey";
 import { type Argument, oneCell } from "../ranges/option";
-import { plainLabel } from "../ranges/readLabels";
+import { plainLabel } from "../ranges/plainLabel";
 import { readWhole } from "../ranges/readWhole";
 
 /** How many plants of each treatment were set out. */

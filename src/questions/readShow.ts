@@ -1,5 +1,6 @@
 import { isProblem, type Problem } from "../nouns/problem";
-import { type Argument, cellText, oneCell } from "../ranges/option";
+import { cellText } from "../ranges/cellText";
+import { type Argument, oneCell } from "../ranges/option";
 
 /** The *show* argument as typed; null when it is left out. Which words it may be, each function says itself. */
 export function readShow(given: Argument): string | null | Problem {

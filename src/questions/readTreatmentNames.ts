@@ -5,7 +5,7 @@ import { cellsOf, isEmpty } from "../ranges/cellsOf";
 import { labelKey } from "../ranges/labelKey";
 import { type Argument, missing } from "../ranges/option";
 import { placeOf } from "../ranges/placeOf";
-import { plainLabel } from "../ranges/readLabels";
+import { plainLabel } from "../ranges/plainLabel";
 import { bareNumber } from "../ranges/readNumber";
 import { readWhole } from "../ranges/readWhole";
 
@@ -33,9 +33,9 @@ function countedNames(given: CellRange): readonly string[] | Problem {
 }
 
 function namesIn(given: CellRange, cells: readonly Cell[]): readonly string[] | Problem {
-  const broken = cells.findIndex((cell) => cell !== null && isErrorCell(cell));
-  const error = cells[broken];
-  if (error !== undefined && error !== null && isErrorCell(error)) {
+  const broken = cells.findIndex(isErrorCell);
+  const error = cells[broken] ?? null;
+  if (isErrorCell(error)) {
     return { problem: "error-for-name", place: placeOf(given, broken), given: error.error };
   }
   if (cells.every(isEmpty)) return missing("treatments");

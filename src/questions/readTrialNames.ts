@@ -27,7 +27,7 @@ export function readTrialNames(given: Argument, averages: CellRange, heading: bo
   const differ = sameShape(names, beside);
   if (differ !== null) return differ;
   const { name, entries } = readLabels(names, "name", { heading });
-  return { rowIs: rowIs(name ?? ""), of: (row) => entries[row]?.label ?? null };
+  return { rowIs: rowIs(name ?? ""), of: (row) => entries[row] ?? null };
 }
 
 function rowIs(heading: string): ManyTrials["rowIs"] {

@@ -1,4 +1,4 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import type { Cell } from "../nouns/cell";
 import { isEmpty } from "./cellsOf";
 import { dateInText } from "./dateInText";
 import { headingParts } from "./headingParts";
@@ -65,8 +65,7 @@ function textKind(text: string): Told {
   return readAmount(text).amount === "read" ? "amount" : "label";
 }
 
-/** Whether a cell may stand in a heading row: a text that is no number and no date. */
+/** Whether a cell may stand in a heading row: a text that is no number and no date, or nothing. */
 export function isHeadingLike(cell: Cell): boolean {
-  if (cell === null || isEmpty(cell)) return true;
-  return typeof cell === "string" && !isErrorCell(cell) && textKind(cell) === "label";
+  return isEmpty(cell) || (typeof cell === "string" && textKind(cell) === "label");
 }

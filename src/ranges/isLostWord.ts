@@ -1,5 +1,5 @@
 import { LOST_WORDS } from "../nouns/lostWords";
-import { startsWithDate, stripDates } from "./dateText";
+import { startsWithDate, stripDates } from "./datesInNote";
 
 /** How much of a note is looked at; what stands further on cannot make a plant live again. */
 const LOOKED_AT = 300;

@@ -2,12 +2,12 @@ import type { Cell } from "../nouns/cell";
 import { dayOf } from "../nouns/day";
 import type { Remark } from "../nouns/reading";
 import type { Unusable } from "../nouns/sample";
+import { bothNumbers } from "./bothNumbers";
 import { cellMeanings } from "./cellMeaning";
 import { excelDates } from "./excelDates";
 import { headingParts } from "./headingParts";
 import { isNotRecordedWord } from "./isNotRecordedWord";
 import type { Noted } from "./noted";
-import { bothNumbers } from "./plainCell";
 import { type SettledCell, type SettledColumn, settleUnits } from "./settleUnits";
 import type { Unit } from "./unit";
 

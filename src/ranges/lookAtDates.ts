@@ -13,21 +13,17 @@ export interface LookedDates {
 }
 
 /**
- * Reads a column of dates, each different cell once, and notes every one that took its order or year from the rest or
- * is no date for certain.
+ * Reads a column of dates, and notes every one that took its order or year from the rest or is no date for certain.
  *
  * @param skip rows that are not looked at
  */
 export function lookAtDates(cells: readonly Cell[], skip: ReadonlySet<number>): LookedDates {
-  const different = [...new Set(cells.filter((_, row) => !skip.has(row)))];
-  const column = { argument: "dates", cells: different.map((cell) => [cell]), corner: null, zerosVerified: true };
-  const { entries, yearsKnown } = readDates(column, { length: different.length });
-  const byCell = new Map(different.map((cell, at) => [cell, entries[at]]));
+  const { entryOf, yearsKnown } = readDates(cells.filter((_, row) => !skip.has(row)));
   const serials = new Float64Array(cells.length).fill(Number.NaN);
   const noted: Noted[] = [];
   for (const [row, cell] of cells.entries()) {
-    const entry = skip.has(row) ? undefined : byCell.get(cell);
-    if (entry === undefined) continue;
+    if (skip.has(row)) continue;
+    const entry = entryOf(cell);
     if (entry.kind === "date") serials[row] = entry.serial;
     const remark = remarkOn(entry);
     if (remark !== null) noted.push({ row, remark });

@@ -2,10 +2,10 @@ import { type Cell, isErrorCell } from "../nouns/cell";
 import { dayOf } from "../nouns/day";
 import type { Remark } from "../nouns/reading";
 import { isEmpty } from "./cellsOf";
+import { cellText } from "./cellText";
 import { labelKey } from "./labelKey";
 import { namesAlike } from "./namesAlike";
 import type { Noted } from "./noted";
-import { cellText } from "./option";
 
 /** A column of names as read. */
 export interface LookedNames {
@@ -43,7 +43,7 @@ export function lookAtNames(cells: readonly Cell[], skip: ReadonlySet<number>): 
 }
 
 function spellingOf(cell: Cell, spellings: Map<string, Spelling>): Spelling | null {
-  if (isEmpty(cell) || (cell !== null && isErrorCell(cell)) || isDateAmongNames(cell)) return null;
+  if (isEmpty(cell) || isErrorCell(cell) || isDateAmongNames(cell)) return null;
   const text = cellText(cell);
   const spelling = spellings.get(text) ?? { text, key: labelKey(text, "plant"), uses: 0 };
   spelling.uses++;
@@ -112,7 +112,7 @@ function alikeNames(names: readonly Name[]): readonly (readonly [Name, Spelling]
   if (names.length > MOST_NAMES) return [];
   const byUse = [...names].sort((one, other) => other.uses - one.uses);
   return byUse.flatMap((name, at) => {
-    const [like] = byUse.slice(0, at).filter(({ key }) => namesAlike(key, name.key));
+    const like = byUse.slice(0, at).find(({ key }) => namesAlike(key, name.key));
     const [usual] = like?.spellings ?? [];
     return usual === undefined ? [] : [[name, usual] as const];
   });

@@ -1,4 +1,4 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import type { Cell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
 import { isEmpty, widthOf } from "./cellsOf";
@@ -18,11 +18,4 @@ export function oneCell(given: Argument, argument: string): { readonly cell: Cel
   if (rows > 1 || columns > 1) return { problem: "one-cell-wanted", argument, rows, columns };
   const cell = given.cells[0]?.[0] ?? null;
   return { cell: isEmpty(cell) ? null : cell };
-}
-
-/** A cell's content as text, as the sheet shows it without number formats; "" for an empty cell. */
-export function cellText(cell: Cell): string {
-  if (cell === null) return "";
-  if (isErrorCell(cell)) return cell.error;
-  return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
 }

@@ -15,23 +15,18 @@ export interface PickDays {
 }
 
 /**
- * Reads the dates of a log by the rules of `readDates`, each different cell once only.
+ * Reads the dates of a log by the rules of `readDates`.
  *
  * @param cells without the heading
  * @param start one more date that is written like the others; null for none
  */
 export function readPickDays(cells: CellColumn, start: Cell): PickDays {
-  const different = [...differentCells(cells)];
-  const range = {
-    argument: "dates",
-    cells: [...different, start].map((cell) => [cell]),
-    corner: null,
-    zerosVerified: true,
+  const { entryOf, yearsKnown } = readDates([...differentCells(cells), start]);
+  const serialOf = (cell: Cell): number => {
+    const entry = entryOf(cell);
+    return entry.kind === "date" ? entry.serial : Number.NaN;
   };
-  const { entries, yearsKnown } = readDates(range, { length: different.length + 1 });
-  const days = entries.map((entry) => (entry.kind === "date" ? entry.serial : Number.NaN));
-  const byCell = new Map(different.map((cell, at) => [cell, days[at] ?? Number.NaN]));
-  return { ...rowByRow(cells, byCell), yearsKnown, start: days.at(-1) ?? Number.NaN };
+  return { ...rowByRow(cells, serialOf), yearsKnown, start: serialOf(start) };
 }
 
 /** Most rows of a log have the date of the row above. */
@@ -49,7 +44,7 @@ function differentCells(cells: CellColumn): ReadonlySet<Cell> {
 
 function rowByRow(
   cells: CellColumn,
-  byCell: ReadonlyMap<Cell, number>,
+  serialOf: (cell: Cell) => number,
 ): { readonly serials: Float64Array; readonly unclear: readonly number[] } {
   const serials = new Float64Array(cells.length);
   const unclear: number[] = [];
@@ -59,7 +54,7 @@ function rowByRow(
     const cell = cellIn(cells, row);
     if (cell !== before) {
       before = cell;
-      serial = byCell.get(cell) ?? Number.NaN;
+      serial = serialOf(cell);
     }
     serials[row] = serial;
     if (Number.isNaN(serial)) unclear.push(row);

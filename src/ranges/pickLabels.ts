@@ -1,7 +1,7 @@
 import type { Cell } from "../nouns/cell";
 import { type CellColumn, cellIn } from "./columnBelow";
 import { type LabelKind, labelKey } from "./labelKey";
-import { plainLabel } from "./readLabels";
+import { plainLabel } from "./plainLabel";
 
 /** A long column of labels: each row's label by its number among the names. */
 export interface PickLabels {

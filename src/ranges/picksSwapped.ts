@@ -1,8 +1,8 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import type { Cell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
 import { isEmpty } from "./cellsOf";
-import { headingOf } from "./headingOf";
+import { isAmountLike } from "./isAmountLike";
 import type { LogRanges } from "./pickRanges";
 import { readDate } from "./readDate";
 
@@ -44,9 +44,4 @@ function isDate(cell: Cell): boolean {
 
 function holdsAmounts(cells: readonly Cell[]): boolean {
   return cells.every(isAmountLike) && cells.some((cell) => typeof cell === "number" && !isDate(cell));
-}
-
-/** A number, a lost-word and the like: whatever could not be a heading. */
-function isAmountLike(cell: Cell): boolean {
-  return headingOf(cell) === null || (cell !== null && isErrorCell(cell));
 }

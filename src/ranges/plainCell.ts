@@ -2,9 +2,9 @@ import type { Cell } from "../nouns/cell";
 import type { PlainCell } from "../nouns/findings/plainNumbers";
 import type { NotPlain, Problem } from "../nouns/problem";
 import type { Remark } from "../nouns/reading";
+import { bothNumbers } from "./bothNumbers";
 import { cellMeaning } from "./cellMeaning";
-import { cellText } from "./option";
-import { readAmount } from "./readAmount";
+import { cellText } from "./cellText";
 import type { AskedUnit } from "./readUnit";
 import { convert } from "./unit";
 
@@ -71,13 +71,6 @@ function doubtful(cell: Cell): PlainReading {
 
 function notPlain(cell: Cell, because: NotPlain): Problem {
   return { problem: "not-plain", given: cellText(cell), because };
-}
-
-/** The two numbers that a doubtful text may mean: 1250 and 1.25 for "1,250". */
-export function bothNumbers(text: string): readonly [number, number] {
-  const said = readAmount(text);
-  if (said.amount === "unreadable") return [0, 0];
-  return [said.value, said.otherwise ?? said.value];
 }
 
 function refused(problem: Problem, remark: Remark): PlainReading {

@@ -44,12 +44,12 @@ export function readAllPlants(range: CellRange, headings: LogHeadings): AllPlant
   );
   const listed = new Map<string, ListedPlant>();
   let rows = 0;
-  for (const [at, { label }] of (plants?.entries ?? []).entries()) {
+  for (const [at, label] of (plants?.entries ?? []).entries()) {
     if (label === null) continue;
     rows++;
     const key = labelKey(label, "plant");
-    const treatment = treatments?.entries[at]?.label ?? null;
-    if (!listed.has(key)) listed.set(key, { plant: label, treatment, bed: beds?.entries[at]?.label ?? null });
+    const treatment = treatments?.entries[at] ?? null;
+    if (!listed.has(key)) listed.set(key, { plant: label, treatment, bed: beds?.entries[at] ?? null });
   }
   return { plants: [...listed.values()], withTreatments: columns > 1, repeated: rows > listed.size };
 }
@@ -60,7 +60,7 @@ function columnOf(range: CellRange, column: number): CellRange {
 
 /** A first label that is the log's own heading, a usual heading, or unlike all others without a digit, and is no plant of the log. */
 function hasHeading({ entries }: Labels, { plants, keys }: LogHeadings): boolean {
-  const [first, ...others] = entries.flatMap(({ label }) => (label === null ? [] : [labelKey(label, "plant")]));
+  const [first, ...others] = entries.flatMap((label) => (label === null ? [] : [labelKey(label, "plant")]));
   if (first === undefined || keys.has(first) || others.includes(first)) return false;
   if (HEADING_WORDS.has(first) || (plants !== null && labelKey(plants, "plant") === first)) return true;
   return others.length > 0 && !/\d/.test(first) && others.every((label) => /\d/.test(label));

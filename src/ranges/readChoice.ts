@@ -1,7 +1,8 @@
 import type { Problem } from "../nouns/problem";
 import { isProblem } from "../nouns/problem";
+import { cellText } from "./cellText";
 import { labelKey } from "./labelKey";
-import { type Argument, cellText, oneCell } from "./option";
+import { type Argument, oneCell } from "./option";
 
 /** What an argument chosen from a list may be. */
 export interface ChoiceRule<Choice extends string, Fallback> {

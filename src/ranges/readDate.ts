@@ -32,7 +32,7 @@ export function readDate(cell: Cell): DateMeaning {
   if (isEmpty(cell)) return { means: "no-date", why: "empty" };
   if (typeof cell === "number") return numberDate(cell, "number");
   if (typeof cell === "string") return textDate(cell);
-  return { means: "no-date", why: cell !== null && isErrorCell(cell) ? "error" : "not-a-date" };
+  return { means: "no-date", why: isErrorCell(cell) ? "error" : "not-a-date" };
 }
 
 const NO_DATE: DateMeaning = { means: "no-date", why: "not-a-date" };

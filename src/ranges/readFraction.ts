@@ -1,7 +1,8 @@
 import type { Problem } from "../nouns/problem";
 import { isProblem } from "../nouns/problem";
+import { cellText } from "./cellText";
 import { FRACTION_RULES, type FractionName } from "./fractionRules";
-import { type Argument, cellText, oneCell } from "./option";
+import { type Argument, oneCell } from "./option";
 import { bareNumber } from "./readNumber";
 import { readPercent } from "./readPercent";
 

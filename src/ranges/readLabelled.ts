@@ -5,8 +5,10 @@ import type { Sample } from "../nouns/sample";
 import { cellsOf, filledLength, isEmpty } from "./cellsOf";
 import type { Extent } from "./extent";
 import { headingOf } from "./headingOf";
+import { isAmountLike } from "./isAmountLike";
 import { type LabelKind, labelKey } from "./labelKey";
-import { type Labels, plainLabel, readLabels } from "./readLabels";
+import { plainLabel } from "./plainLabel";
+import { type Labels, readLabels } from "./readLabels";
 import { type Negatives, readSample } from "./readSample";
 import { sameShape } from "./sameShape";
 import { trimTogether } from "./trimTogether";
@@ -73,11 +75,6 @@ function filledBelowFirst(range: CellRange): readonly Cell[] {
   return cellsOf(range)
     .slice(1)
     .filter((cell) => !isEmpty(cell));
-}
-
-/** A number, a lost-word and the like: whatever could not be a heading. */
-function isAmountLike(cell: Cell): boolean {
-  return headingOf(cell) === null;
 }
 
 function hasHeadingRow(amounts: CellRange, labels: readonly LabelsGiven[]): boolean {

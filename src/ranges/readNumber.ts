@@ -1,6 +1,7 @@
 import type { Problem } from "../nouns/problem";
 import { isProblem } from "../nouns/problem";
-import { type Argument, cellText, oneCell } from "./option";
+import { cellText } from "./cellText";
+import { type Argument, oneCell } from "./option";
 import { readAmount } from "./readAmount";
 
 /**

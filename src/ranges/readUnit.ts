@@ -1,5 +1,6 @@
 import { isProblem, type Problem } from "../nouns/problem";
-import { type Argument, cellText, oneCell } from "./option";
+import { cellText } from "./cellText";
+import { type Argument, oneCell } from "./option";
 import { readChoice } from "./readChoice";
 import { type Unit, unitOf } from "./unit";
 

@@ -1,5 +1,5 @@
 import type { Problem } from "../nouns/problem";
-import { type Argument, missing } from "./option";
+import type { Argument } from "./option";
 import { readNumber } from "./readNumber";
 
 /** What a whole number must be. */
@@ -15,12 +15,9 @@ export interface WholeRule<Fallback> {
 /** One whole number within its limits, else a Problem: readNumber's, or not-whole with the limits. */
 export function readWhole<Fallback>(given: Argument, rule: WholeRule<Fallback>): number | Fallback | Problem {
   const { argument, low, high, fallback } = rule;
-  const number = readNumber(given, argument, OMITTED);
-  if (number === OMITTED) return fallback;
+  const number = readNumber(given, argument, null);
+  if (number === null) return fallback;
   if (typeof number !== "number") return number;
   if (Number.isInteger(number) && number >= low && number <= (high ?? Number.MAX_SAFE_INTEGER)) return number;
   return { problem: "not-whole", argument, given: number, low, high };
 }
-
-/** Tells an omitted argument from every Problem by its identity. */
-const OMITTED = missing("");

@@ -23,19 +23,21 @@ export function toCellRange(argument: string, raw: unknown, { address, zerosVeri
 }
 
 function readMatrix(raw: unknown): readonly (readonly Cell[])[] {
-  if (!Array.isArray(raw)) return [[readCell(raw)]];
-  if (isPlainBlock(raw)) return raw as readonly (readonly Cell[])[];
-  const rows: unknown[][] = raw.some(Array.isArray) ? raw.map(asRow) : [raw];
+  return Array.isArray(raw) ? readRows(raw) : [[readCell(raw)]];
+}
+
+function readRows(raw: readonly unknown[]): readonly (readonly Cell[])[] {
+  if (isPlainBlock(raw)) return raw;
+  const rows = raw.some(Array.isArray) ? raw.map(asRow) : [raw];
   const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
-  if (rows.length === 0) return [[null]];
-  return rows.map((row) => (row.length === width ? readRow(row) : filledUp(row, width)));
+  return rows.map((row) => filledUp(row, width));
 }
 
 /**
  * Whether the host's matrix is a block of cells as it stands. Most are, and a long log has a hundred thousand rows: they
  * are looked at one by one, not copied.
  */
-function isPlainBlock(raw: readonly unknown[]): boolean {
+function isPlainBlock(raw: readonly unknown[]): raw is readonly (readonly Cell[])[] {
   const [first] = raw;
   if (!Array.isArray(first) || first.length === 0) return false;
   const width = first.length;
@@ -50,10 +52,6 @@ function isPlainBlock(raw: readonly unknown[]): boolean {
 /** Whether `readCell` would give the value back as it is. */
 function isPlainCell(value: unknown): boolean {
   return value === null || Object.is(readCell(value), value);
-}
-
-function readRow(row: readonly unknown[]): readonly Cell[] {
-  return row.map(readCell);
 }
 
 function filledUp(row: readonly unknown[], width: number): Cell[] {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../src/nouns/cell";
-import { bothNumbers, plainCell } from "../../src/ranges/plainCell";
+import { plainCell } from "../../src/ranges/plainCell";
 
 describe("one cell into grams (METHODS 3 and 8.12)", () => {
   it.each<[Cell, number, string | undefined]>([
@@ -46,9 +46,4 @@ describe("one cell into grams (METHODS 3 and 8.12)", () => {
 it("a count takes no unit of weight", () => {
   expect(plainCell("12", "count").cell).toEqual({ is: "number", value: 12 });
   expect(plainCell("12 g", "count").cell).toMatchObject({ is: "refused" });
-});
-
-it("tells both numbers of a doubtful text", () => {
-  expect(bothNumbers("1,250")).toEqual([1250, 1.25]);
-  expect(bothNumbers("slugs")).toEqual([0, 0]);
 });

@@ -2,19 +2,17 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../src/nouns/cell";
 import { dayOf } from "../../src/nouns/day";
-import { type Dates, readDates } from "../../src/ranges/readDates";
+import { readDates } from "../../src/ranges/readDates";
 import { anyCell } from "./anyCell";
-import { column } from "./column";
 
-function short({ entries, yearsKnown }: Dates): readonly string[] {
-  return entries.map((entry) => {
+function read(...cells: readonly Cell[]): readonly string[] {
+  const { entryOf, yearsKnown } = readDates(cells);
+  return cells.map(entryOf).map((entry) => {
     if (entry.kind === "unclear") return entry.why;
     const { year, month, day } = dayOf(entry.serial);
     return `${yearsKnown ? year : ""}-${month}-${day} ${entry.read}`;
   });
 }
-
-const read = (...cells: readonly Cell[]): readonly string[] => short(readDates(column(cells)));
 
 describe("readDates lets the column settle what one cell leaves open (METHODS 3)", () => {
   it("one order shown and none other: the doubtful ones are read in it", () => {
@@ -25,7 +23,7 @@ describe("readDates lets the column settle what one cell leaves open (METHODS 3)
   it("no order shown, or both: unclear, with both readings", () => {
     expect(read("5/7", "3/7", "5/5")).toEqual(["order", "order", "-5-5 year-of-column"]);
     expect(read("24/6/23", "6/24/23", "5/7/23")).toEqual(["2023-6-24 text", "2023-6-24 text", "order"]);
-    expect(readDates(column(["5/7"])).entries[0]).toMatchObject({
+    expect(readDates(["5/7"]).entryOf("5/7")).toMatchObject({
       readings: [
         { year: null, month: 7, day: 5 },
         { year: null, month: 5, day: 7 },
@@ -48,21 +46,17 @@ describe("readDates lets the column settle what one cell leaves open (METHODS 3)
   });
 });
 
-it("takes the heading off when told so, keeps places, texts and the given length", () => {
-  const dates = readDates(column(["Date", 45_112, "5/7"]), { heading: true, length: 4 });
-  expect(dates).toMatchObject({ name: "Date", where: "D1:D3", yearsKnown: true });
-  expect(dates.entries.map(({ place, text }) => [place.cell, text])).toEqual([
-    ["D2", "45112"],
-    ["D3", "5/7"],
-  ]);
+it("errors that are alike, each a thing of its own, are told alike; a cell from elsewhere is read by the column", () => {
+  const { entryOf } = readDates([{ error: "#N/A" }, { error: "#N/A" }, "24/6/23"]);
+  expect(entryOf({ error: "#N/A" })).toEqual({ kind: "unclear", why: "error", readings: [] });
+  expect(entryOf("5/7/23")).toEqual({ kind: "date", serial: 45_112, read: "order-of-column" });
 });
 
-it("any column: one entry a cell, every number finite", () => {
+it("any column: every cell is a whole day or unclear", () => {
   const cell = fc.oneof(anyCell, fc.constantFrom("5/7", "24/6", "6/24", "5 July", "2023-06-24", "29 Feb", "1 Jan"));
   fc.assert(
     fc.property(fc.array(cell, { maxLength: 30 }), (cells) => {
-      const { entries } = readDates(column(cells), { length: cells.length });
-      expect(entries).toHaveLength(cells.length);
+      const entries = cells.map(readDates(cells).entryOf);
       expect(entries.every((entry) => entry.kind === "unclear" || Number.isInteger(entry.serial))).toBe(true);
     }),
     { numRuns: 3000, seed: 12 },

@@ -14,7 +14,7 @@ function rowsOf(amounts: readonly Cell[], ...beside: (LabelsGiven | null)[]): un
   if (isProblem(read)) throw new Error(read.problem);
   return read.sample.entries.map((entry, at) => [
     entry.kind === "value" ? entry.value : entry.kind,
-    ...read.labels.map((one) => one?.entries[at]?.label),
+    ...read.labels.map((one) => one?.entries[at]),
   ]);
 }
 

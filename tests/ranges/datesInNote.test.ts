@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { startsWithDate, stripDates } from "../../src/ranges/dateText";
+import { startsWithDate, stripDates } from "../../src/ranges/datesInNote";
 
 it.each([
   ["14 july (slugs)", "14 july"],
