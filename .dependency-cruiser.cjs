@@ -1,5 +1,6 @@
 // Who may import whom. Rooms are listed from the ground up; a room may import itself and what its row names.
-const port = "^src/host/(sheet|newSheet|ownSheet|freeSheetName|blanks|formats|notesText|upkeep)\\.ts$";
+const port =
+  "^src/host/(sheet|newSheet|ownSheet|freeSheetName|isAddress|holdsOurCall|blanks|formats|notesText|upkeep)\\.ts$";
 const room = (name) => `^src/${name}/`;
 
 const rows = [

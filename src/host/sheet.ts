@@ -42,7 +42,7 @@ export interface SheetTrouble {
   readonly where: string;
 }
 
-/** A formula to be put into a cell. */
+/** What is to be put into a cell. */
 export interface Entry {
   readonly sheet: string;
   /** "E4" */
@@ -50,6 +50,13 @@ export interface Entry {
   /** Neutral form (English names, commas), starting with "="; or a plain text or number. */
   readonly content: string | number;
   readonly format: NumberFormat;
+}
+
+/** A cell whose formula holds one of our calls. */
+export interface CallCell {
+  readonly sheet: string;
+  readonly address: string;
+  readonly formula: string;
 }
 
 /** How the host looks, so that the pane can follow. */
@@ -83,12 +90,12 @@ export interface Sheet {
    * the new one gets its name and its place; when a step fails, it stays as it was. Any other sheet is never touched.
    */
   putOwn(sheet: OwnSheet, over: string | null): Promise<string>;
-  /** Sets the number format of the selected cell. */
+  /** Sets the number format of a cell. */
   format(sheet: string, address: string, format: NumberFormat): Promise<void>;
   /** Selects a cell so that the grower sees it. */
   select(sheet: string, address: string): Promise<void>;
   /** Every formula of the workbook that holds one of our calls. */
-  calls(): Promise<readonly { readonly sheet: string; readonly address: string; readonly formula: string }[]>;
+  calls(): Promise<readonly CallCell[]>;
   /** What the grower wrote about the trial, as kept with the workbook; blank notes where nothing was. */
   notes(): Promise<TrialNotes>;
   /** Keeps notes with the workbook, in place of those before. Rejects with "not-kept", and then those before hold. */

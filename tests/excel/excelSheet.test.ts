@@ -77,6 +77,21 @@ it("references are read as formulas name them: own sheet, other sheets, names, w
   expect((await sheet.read("Bare!B:C", "Trial")).cells).toEqual([[null]]);
 });
 
+it("names and tables of another sheet are read as the formula means them, a sheet's own name before the workbook's", async () => {
+  const { excel } = await openExcel(sheets);
+  excel.book.names.set("new", "Trial!B2:B3").set("Bare!new", "'Anna''s bed'!B1").set("total", "3");
+  excel.book.namedTables.set("Plants", { sheet: "Trial", row: 0, column: 0, rows: 9, columns: 2 });
+  const sheet = excelSheet();
+  const corner = async (reference: string, home: string) => (await sheet.read(reference, home)).corner;
+  expect(await corner("new", "Anna's bed")).toEqual({ sheet: "Trial", row: 2, column: 2 });
+  expect(await corner("new", "Bare")).toEqual({ sheet: "Anna's bed", row: 1, column: 2 });
+  expect(await corner("Plants[Straw]", "Bare")).toEqual({ sheet: "Trial", row: 2, column: 2 });
+  expect((await sheet.read("Plants", "Bare")).cells).toHaveLength(8);
+  for (const reference of ["total", "Plants[Gone!]", "[@Straw]"]) {
+    await expect(sheet.read(reference, "Bare")).rejects.toEqual({ trouble: "no-such-range", where: reference });
+  }
+});
+
 it("a reference to nothing is told with what was asked", async () => {
   await openExcel(sheets);
   for (const reference of ["Gone!A1", "no_such_name"]) {
@@ -138,6 +153,24 @@ it("changes are told only after Excel agreed to tell them, and no more once they
   excel.select("Trial!A4");
   await new Promise((resolve) => setTimeout(resolve, 20));
   expect(notice).toHaveBeenCalledTimes(2);
+});
+
+it("a cell being typed in puts the telling off, and what was missed is told once", async () => {
+  const { excel } = await openExcel(sheets);
+  excel.book.editing = true;
+  const notice = vi.fn();
+  vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+  const end = excelSheet().onChange(notice);
+  await vi.waitUntil(() => excel.requests.length > 0);
+  await vi.advanceTimersByTimeAsync(2000);
+  expect(notice).not.toHaveBeenCalled();
+  excel.book.editing = false;
+  await vi.advanceTimersByTimeAsync(2000);
+  await vi.waitFor(() => expect(notice).toHaveBeenCalledTimes(1));
+  vi.useRealTimers();
+  excel.select("Trial!A3");
+  await vi.waitFor(() => expect(notice).toHaveBeenCalledTimes(2));
+  end();
 });
 
 it("an Excel that never answers is not waited for longer than three seconds", async () => {

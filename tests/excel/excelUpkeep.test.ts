@@ -27,6 +27,15 @@ it("cells that Excel does not recognise are found in both of their forms, and en
   expect(await excelUpkeep().strangers()).toEqual([]);
 });
 
+it("the file that Excel looked for our functions in is left out", async () => {
+  const damaged = ["[2]!", "'C:\\Anna''s\\fairbed.xlam'!", "Book1.xlam!"].map((file) => [
+    `=SUM('Last year'!A1,${file}_xldudf_FAIRBED_UPDOWN(A1,A2))`,
+  ]);
+  await openExcel({ Trial: damaged });
+  const found = await excelUpkeep().strangers();
+  expect(found.map(({ formula }) => formula)).toEqual(damaged.map(() => "=SUM('Last year'!A1,FAIRBED.UPDOWN(A1,A2))"));
+});
+
 it("a table is replaced by what it shows, texts as texts, and its formula comes back", async () => {
   const { excel } = await openExcel(sheets);
   const table = [

@@ -1,18 +1,13 @@
+import { holdsOurCall } from "../holdsOurCall";
+import type { CallCell } from "../sheet";
 import { inExcel } from "./inExcel";
 import { usedFormulas } from "./usedFormulas";
 
-/** A formula with one of our calls, and where it stands. */
-export interface ExcelCall {
-  readonly sheet: string;
-  readonly address: string;
-  readonly formula: string;
-}
-
-/** All formulas of the workbook that name our namespace. */
-export function excelCalls(): Promise<readonly ExcelCall[]> {
+/** All formulas of the workbook that name our namespace: `Sheet.calls` of Excel. */
+export function excelCalls(): Promise<readonly CallCell[]> {
   return inExcel("", async (context) => {
     const formulas = await usedFormulas(context);
-    const ours = formulas.filter(({ formula }) => /\bfairbed\./i.test(formula));
+    const ours = formulas.filter(({ formula }) => holdsOurCall(formula));
     return ours.map(({ sheet, address, formula }) => ({ sheet, address, formula }));
   });
 }

@@ -8,9 +8,12 @@ export interface ExcelReference {
   readonly spills: boolean;
 }
 
+/** A sheet before what lies on it. A table's column may have an exclamation mark in its name, but no sheet before it. */
+const qualified = /^('(?:[^']|'')*'|[^'![]+)!(.*)$/s;
+
 /** Takes a reference apart as it stands in a formula; `home` is the sheet of one that names none. */
 export function excelReference(reference: string, home: string): ExcelReference {
-  const [, prefix, rest = reference] = /^(.*)!([^!]*)$/s.exec(reference) ?? [];
+  const [, prefix, rest = reference] = qualified.exec(reference) ?? [];
   const sheet = prefix === undefined ? home : prefix.replace(/^'(.*)'$/s, "$1").replaceAll("''", "'");
   return { sheet, range: rest.replace(/#$/, ""), spills: rest.endsWith("#") };
 }

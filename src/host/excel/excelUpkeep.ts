@@ -1,11 +1,15 @@
+import { holdsOurCall } from "../holdsOurCall";
 import { asTyped, type Kept, type Stranger, type Upkeep } from "../upkeep";
 import { cellProperties, excelCells } from "./excelCells";
 import { withoutSheet } from "./excelReference";
 import { inExcel } from "./inExcel";
 import { usedFormulas } from "./usedFormulas";
 
-/** How Excel writes our functions' names while it does not know them: https://github.com/OfficeDev/office-js/issues. */
-const unknownName = /\b_xldudf_FAIRBED_/gi;
+/**
+ * How Excel writes our functions' names while it does not know them; some workbooks have the file that it looked for
+ * them in before it. Source: what people report at https://github.com/OfficeDev/office-js/issues.
+ */
+const unknownName = /(?:(?:'(?:[^']|'')*'|\[[^\]]*\][\w.]*|\b[A-Za-z_][\w.]*)!|\b)_xldudf_FAIRBED_/gi;
 
 /** Upkeep of the workbook that is open in Excel. */
 export function excelUpkeep(): Upkeep {
@@ -17,7 +21,7 @@ function strangers(): Promise<readonly Stranger[]> {
     const formulas = await usedFormulas(context);
     return formulas.flatMap(({ sheet, address, formula, value }) => {
       const typed = formula.replace(unknownName, "FAIRBED.");
-      const strange = typed !== formula || (value === "#NAME?" && /\bfairbed\./i.test(formula));
+      const strange = typed !== formula || (value === "#NAME?" && holdsOurCall(formula));
       return strange ? [{ sheet, address, formula: typed }] : [];
     });
   });

@@ -1,12 +1,12 @@
 import type { Reading } from "../sheet";
 import { cellProperties, excelCells } from "./excelCells";
-import { excelReference } from "./excelReference";
+import { excelRange } from "./excelRange";
 import { inExcel } from "./inExcel";
 
 /** Reads a reference; whole columns and rows are cut where the sheet's used cells end. */
 export function readExcel(reference: string, home: string): Promise<Reading> {
   return inExcel(reference, async (context) => {
-    const whole = rangeOf(context, reference, home);
+    const whole = await excelRange(context, reference, home);
     const used = whole.worksheet.getUsedRangeOrNullObject(true);
     whole.load("isEntireColumn,isEntireRow,rowIndex,columnIndex,rowCount,columnCount,worksheet/name");
     used.load("rowIndex,columnIndex,rowCount,columnCount");
@@ -17,13 +17,6 @@ export function readExcel(reference: string, home: string): Promise<Reading> {
     const corner = { sheet: whole.worksheet.name, row: whole.rowIndex + 1, column: whole.columnIndex + 1 };
     return { cells: excelCells(range), corner };
   });
-}
-
-/** Excel's getRange takes names and table references as well as addresses. */
-function rangeOf(context: Excel.RequestContext, reference: string, home: string): Excel.Range {
-  const { sheet, range, spills } = excelReference(reference, home);
-  const found = context.workbook.worksheets.getItem(sheet).getRange(range);
-  return spills ? found.getSpillingToRange() : found;
 }
 
 /** From the range's own first cell to the last used row and column: rows of two ranges still match. */

@@ -8,10 +8,31 @@ import { change, contentOf, eachCell, fill, locate, usedArea, type Workbook } fr
 /** The workbook as Excel's object model shows it: as much of it as Fairbed asks for. */
 export function workbookObject(book: Workbook): HostObject {
   return {
-    objects: { Worksheets: () => worksheets(book), Names: () => namesObject(book, rangeObject) },
+    objects: {
+      Worksheets: () => worksheets(book),
+      Names: () => namesObject(book, rangeObject),
+      Tables: () => namedTables(book),
+    },
     methods: {
       GetSelectedRange: () => rangeObject(book, onlyArea(book)),
       GetSelectedRanges: () => ({ properties: { AreaCount: () => selectedAreas(book).length } }),
+    },
+  };
+}
+
+/** The workbook's tables by their names. */
+function namedTables(book: Workbook): HostObject {
+  const item = (name: string, area: Area): HostObject => ({
+    properties: { Name: () => name },
+    objects: { Worksheet: () => worksheet(book, area.sheet) },
+    methods: { GetDataBodyRange: () => rangeObject(book, { ...area, row: area.row + 1, rows: area.rows - 1 }) },
+  });
+  return {
+    methods: {
+      GetItemOrNullObject: (name) => {
+        const area = book.namedTables.get(String(name));
+        return area === undefined ? { missing: true } : item(String(name), area);
+      },
     },
   };
 }
@@ -47,6 +68,7 @@ function worksheet(book: Workbook, name: string): HostObject {
   return {
     properties: { Id: () => name, Name: () => name, Position: () => [...book.sheets.keys()].indexOf(name) },
     objects: {
+      Names: () => namesObject(book, rangeObject, `${name}!`),
       Tables: () => tablesObject(book, name),
       Charts: () => chartsObject(book, name),
       PageLayout: () => pageLayout(book, name),
@@ -58,7 +80,8 @@ function worksheet(book: Workbook, name: string): HostObject {
     methods: {
       GetRange: (reference) => {
         const area = locate(book, String(reference), name);
-        if (area === null) throw refusal("InvalidArgument");
+        // Names and tables of other sheets are not known here.
+        if (area?.sheet !== name) throw refusal("InvalidArgument");
         return rangeObject(book, area);
       },
       GetRangeByIndexes: (row, column, rows, columns) =>

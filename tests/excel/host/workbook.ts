@@ -23,7 +23,7 @@ export interface Chart {
 /** A workbook in memory: what the fake host's Excel has open. Tests change it as a grower would. */
 export interface Workbook {
   readonly sheets: Map<string, Map<string, Content>>;
-  /** A defined name's address, by its name. */
+  /** A defined name's address, by its name; by "Trial!Straw" for a name that only that sheet knows. */
   readonly names: Map<string, string>;
   readonly protectedSheets: Set<string>;
   /** True: no sheet may be added or removed. */
@@ -32,6 +32,8 @@ export interface Workbook {
   readonly refused: Set<"chart" | "delete" | "rename" | "page">;
   /** Addresses of the tables, with their sheets. */
   readonly tables: string[];
+  /** Tables that a grower made, by their names. */
+  readonly namedTables: Map<string, Area>;
   readonly charts: Chart[];
   /** Names of the sheets that print as wide as a page. */
   readonly onePageWide: Set<string>;
@@ -63,6 +65,7 @@ export function workbook(sheets: Readonly<Record<string, readonly (readonly Cell
     structureProtected: false,
     refused: new Set(),
     tables: [],
+    namedTables: new Map(),
     charts: [],
     onePageWide: new Set(),
     widths: new Map(),
@@ -103,11 +106,22 @@ export function change(book: Workbook, at: Pick<Area, "sheet" | "row" | "column"
   book.sheets.get(at.sheet)?.set(`${at.row},${at.column}`, { ...contentOf(book, at), ...part });
 }
 
-/** The area of an address or a defined name; null for neither, and for a sheet that is not there. */
+/** The area of an address, a defined name or a table's column; null for none, and for a sheet that is not there. */
 export function locate(book: Workbook, reference: string, home: string): Area | null {
   if (book.unreadable.has(reference)) return null;
-  const area = areaOf(book.names.get(reference) ?? reference, home);
+  const address = book.names.get(`${home}!${reference}`) ?? book.names.get(reference) ?? reference;
+  const area = columnOfTable(book, reference) ?? areaOf(address, home);
   return area !== null && book.sheets.has(area.sheet) ? area : null;
+}
+
+/** "Plants[Grams]": a column of a table below its heading. */
+function columnOfTable(book: Workbook, reference: string): Area | null {
+  const [, table = "", heading] = /^(\w+)\[(.+)\]$/.exec(reference) ?? [];
+  const area = book.namedTables.get(table);
+  if (area === undefined) return null;
+  const [headings = []] = eachCell({ ...area, rows: 1 }, (cell) => contentOf(book, cell).value);
+  const at = headings.indexOf(heading ?? null);
+  return at < 0 ? null : { ...area, row: area.row + 1, rows: area.rows - 1, column: area.column + at, columns: 1 };
 }
 
 /** The smallest block that holds every cell of an area in which something stands; null where nothing does. */

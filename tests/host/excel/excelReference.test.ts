@@ -6,6 +6,9 @@ it.each([
   ["Mulch!B:B", { sheet: "Mulch", range: "B:B", spills: false }],
   ["'This year''s'!B2#", { sheet: "This year's", range: "B2", spills: true }],
   ["'Wow! plants'!B2", { sheet: "Wow! plants", range: "B2", spills: false }],
+  ["Anna_s!Straw", { sheet: "Anna_s", range: "Straw", spills: false }],
+  ["Plants[New!]", { sheet: "Home", range: "Plants[New!]", spills: false }],
+  ["Plants['#]", { sheet: "Home", range: "Plants['#]", spills: false }],
   ["Plants[Grams]", { sheet: "Home", range: "Plants[Grams]", spills: false }],
 ])("%s is taken apart", (reference, parts) => {
   expect(excelReference(reference, "Home")).toEqual(parts);

@@ -1,22 +1,17 @@
 import type { FWorksheet } from "@univerjs/preset-sheets-core";
+import { holdsOurCall } from "../../holdsOurCall";
+import type { CallCell } from "../../sheet";
 import type { Grid } from "../grid";
 
-/** One formula of the workbook. */
-export interface FormulaCell {
-  readonly sheet: string;
-  readonly address: string;
-  readonly formula: string;
-}
-
 /** Every formula that holds one of our calls: `Sheet.calls` of the practice sheet. */
-export function ourCalls(grid: Grid): readonly FormulaCell[] {
+export function ourCalls(grid: Grid): readonly CallCell[] {
   return grid.book
     .getSheets()
     .flatMap(formulasOf)
-    .filter(({ formula }) => /\bFAIRBED\./i.test(formula));
+    .filter(({ formula }) => holdsOurCall(formula));
 }
 
-function formulasOf(sheet: FWorksheet): FormulaCell[] {
+function formulasOf(sheet: FWorksheet): CallCell[] {
   return sheet
     .getDataRange()
     .getFormulas()

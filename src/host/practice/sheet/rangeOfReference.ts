@@ -1,5 +1,6 @@
 import { deserializeRangeWithSheet } from "@univerjs/engine-formula";
 import type { FWorksheet } from "@univerjs/preset-sheets-core";
+import { isAddress } from "../../isAddress";
 import type { Grid } from "../grid";
 import { sheetNamed } from "./sheetNamed";
 import { trouble } from "./trouble";
@@ -13,10 +14,6 @@ export interface Block {
   readonly right: number;
 }
 
-const corner = String.raw`\$?[a-z]{1,3}\$?[1-9]\d*`;
-const column = String.raw`\$?[a-z]{1,3}`;
-const row = String.raw`\$?[1-9]\d*`;
-const body = new RegExp(`^(?:${corner}(?::${corner})?|${column}:${column}|${row}:${row})$`, "i");
 /** "Sheet1!" or "'My sheet'!" (an apostrophe of the name is doubled), then the rest. */
 const qualified = /^(?:(?:'(?:[^']|'')+'|[^'!,]+)!)?([^'!]+)$/;
 
@@ -29,7 +26,7 @@ const qualified = /^(?:(?:'(?:[^']|'')+'|[^'!,]+)!)?([^'!]+)$/;
 export function rangeOfReference(grid: Grid, reference: string, home: string): Block {
   const text = namedReference(grid, reference.trim()) ?? reference.trim();
   const found = qualified.exec(text)?.[1];
-  if (found === undefined || !body.test(found)) throw trouble(unreadableBecause(text), reference);
+  if (found === undefined || !isAddress(found)) throw trouble(unreadableBecause(text), reference);
   const { sheetName, range } = deserializeRangeWithSheet(text);
   const sheet = sheetNamed(grid, sheetName === "" ? home : sheetName);
   const block = {
