@@ -129,6 +129,16 @@ it("one address that Excel does not know leaves the others verified", async () =
   expect(await both).toEqual([{ cells: [[6]] }, { cells: [[expect.stringContaining("4 zeros found")]] }]);
 });
 
+it("a lost address among many is found in halves, not by a reading an address", async () => {
+  const rows = Array.from({ length: 64 }, () => [0, null]);
+  const { excel, calculate } = await openExcel({ Trial: rows }, { blank: 0 });
+  const calls = rows.map((_, row): CellCall => ["PERPLANT", ref(`Trial!A${row + 1}:B${row + 1}`), "Plants counted"]);
+  excel.book.unreadable.add("A40:B40");
+  const outcomes = await calculate(...calls);
+  expect(outcomes).toEqual(rows.map((_, row) => ({ cells: [[row === 39 ? 2 : 1]] })));
+  expect(readings(excel)).toBe(13);
+});
+
 it("without addresses the zeros are kept and doubted, at once", async () => {
   const { excel, calculate } = await openExcel(trial, { blank: 0, addresses: false });
   expect(await calculate(counted, cautions)).toEqual([
@@ -150,7 +160,9 @@ it("an Excel that does not answer is waited for three seconds; then the zeros ar
 it("a cell being typed in is no reason to wait", async () => {
   const { excel, calculate } = await openExcel(trial, { blank: 0 });
   excel.book.editing = true;
-  expect(await calculate(counted)).toEqual([{ cells: [[7]] }]);
+  const outcomes = await calculate(counted, ["PERPLANT", column("A"), "Plants counted"]);
+  expect(outcomes).toEqual([{ cells: [[7]] }, { cells: [[8]] }]);
+  expect(readings(excel)).toBe(1);
 });
 
 it("a refusal after a reading leaves with its code and sentence", async () => {

@@ -7,20 +7,22 @@
 export function oneTick<Answer>(
   answerAll: (questions: readonly string[]) => Promise<readonly (Answer | null)[]>,
 ): (question: string) => Promise<Answer | null> {
-  let asked: { readonly questions: Set<string>; readonly answers: Promise<readonly (Answer | null)[]> } | null = null;
+  /** Each question's place among those of the tick. */
+  let asked: { readonly places: Map<string, number>; readonly answers: Promise<readonly (Answer | null)[]> } | null =
+    null;
   const begin = () => {
-    const questions = new Set<string>();
+    const places = new Map<string, number>();
     const answers = Promise.resolve().then(() => {
       asked = null;
-      return answerAll([...questions]);
+      return answerAll([...places.keys()]);
     });
-    return { questions, answers };
+    return { places, answers };
   };
   return async (question) => {
     asked ??= begin();
-    const { questions, answers } = asked;
-    questions.add(question);
-    const found = await answers;
-    return found[[...questions].indexOf(question)] ?? null;
+    const { places, answers } = asked;
+    const place = places.get(question) ?? places.size;
+    places.set(question, place);
+    return (await answers)[place] ?? null;
   };
 }
