@@ -8,11 +8,7 @@ const longest = 31;
  */
 export function freeSheetName(wanted: string, taken: readonly string[]): string {
   const allowed = wanted.replace(/[:\\/?*[\]\p{Cc}]/gu, " ").replace(/\s+/g, " ");
-  const clean =
-    allowed
-      .trim()
-      .replace(/^'+|'+$/g, "")
-      .trim() || "Sheet";
+  const clean = allowed.replace(/^[\s']+|[\s']+$/g, "") || "Sheet";
   const used = new Set(["history", ...taken.map((name) => name.toLowerCase())]);
   for (let number = 1; ; number += 1) {
     const ending = number === 1 ? "" : ` ${number}`;
@@ -21,12 +17,12 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
-/** Cuts by whole characters: half an emoji is no character. Excel counts UTF-16 units. */
+/** Cuts by whole characters: half an emoji is no character. Excel counts UTF-16 units, and takes no apostrophe last. */
 function cut(name: string, most: number): string {
   let short = "";
   for (const character of name) {
     if (short.length + character.length > most) break;
     short += character;
   }
-  return short.trimEnd();
+  return short.replace(/[\s']+$/, "");
 }

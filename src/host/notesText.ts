@@ -21,7 +21,8 @@ export function notesFromText(text: string | null): TrialNotes {
     unit: textIn(kept.unit),
     place: textIn(kept.place),
     season: textIn(kept.season),
-    worthwhile: kept.worthwhile === 0 ? null : numberIn(kept.worthwhile),
+    // a change of nothing is none given
+    worthwhile: numberIn(kept.worthwhile) || null,
     stopDate: numberIn(kept.stopDate),
     onlySheet: textIn(kept.onlySheet),
   };

@@ -12,6 +12,7 @@ const needed = [
  */
 export function excelFormats(): boolean {
   if (typeof Office !== "object") return false;
-  const { requirements } = (Office.context ?? {}) as Partial<Office.Context>;
+  const context: Partial<Office.Context> = Office.context ?? {};
+  const { requirements } = context;
   return requirements !== undefined && needed.every(([set, version]) => requirements.isSetSupported(set, version));
 }

@@ -10,7 +10,8 @@ export function excelTheme(): Theme {
 
 /** Whether a colour ("#212121") is dark; null for anything else. */
 function isDark(colour: string): boolean | null {
-  const [, red, green, blue] = /^#(..)(..)(..)$/.exec(colour)?.map((part) => Number.parseInt(part, 16)) ?? [];
+  const [, red, green, blue] =
+    /^#([\da-f]{2})([\da-f]{2})([\da-f]{2})$/i.exec(colour)?.map((part) => Number.parseInt(part, 16)) ?? [];
   if (red === undefined || green === undefined || blue === undefined) return null;
   return 0.299 * red + 0.587 * green + 0.114 * blue < 128;
 }
