@@ -1,12 +1,11 @@
 import { freeSheetName } from "../freeSheetName";
 import type { Block, NewCell, NewSheet } from "../newSheet";
 import type { SheetTrouble } from "../sheet";
+import { patienceForMany } from "./answeredSoon";
 import { inExcel } from "./inExcel";
 
 /** Excel measures columns in points, three quarters of a pixel. */
 const pointsPerPixel = 0.75;
-/** A sheet full of cells takes longer than a question, on the web above all; in milliseconds. */
-const patience = 20_000;
 
 /**
  * Adds a sheet with its cells: `Sheet.add` of Excel. A sheet that could not be filled is taken away again, so that
@@ -27,7 +26,7 @@ export async function addExcelSheet(wanted: NewSheet, furnish: (sheet: Excel.Wor
         sheet.activate();
         await context.sync();
       },
-      patience,
+      patienceForMany,
     );
   } catch (reason) {
     await takeAway(name);
@@ -69,7 +68,7 @@ function addNamed(name: string): Promise<void> {
       context.workbook.worksheets.add(name);
       await context.sync();
     },
-    patience,
+    patienceForMany,
   );
 }
 

@@ -3,6 +3,9 @@ import type { SheetTrouble } from "../sheet";
 /** Excel that has not answered by then, in milliseconds, is not waited for. */
 const usualPatience = 3000;
 
+/** For what reads or writes very many cells, which takes longer, on the web above all; in milliseconds. */
+export const patienceForMany = 20_000;
+
 /**
  * What Excel answers, waited for no longer than three seconds: then it rejects with "unreadable".
  *

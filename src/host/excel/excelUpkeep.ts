@@ -1,5 +1,6 @@
 import { holdsOurCall } from "../holdsOurCall";
 import { asTyped, type Kept, type Stranger, type Upkeep } from "../upkeep";
+import { patienceForMany } from "./answeredSoon";
 import { cellProperties, excelCells } from "./excelCells";
 import { withoutSheet } from "./excelReference";
 import { inExcel } from "./inExcel";
@@ -16,24 +17,26 @@ export function excelUpkeep(): Upkeep {
   return { strangers, enterAnew, keepAsText, bringBack };
 }
 
-function strangers(): Promise<readonly Stranger[]> {
-  return inExcel("", async (context) => {
-    const formulas = await usedFormulas(context);
-    return formulas.flatMap(({ sheet, address, formula, value }) => {
-      const typed = formula.replace(unknownName, "FAIRBED.");
-      const strange = typed !== formula || (value === "#NAME?" && holdsOurCall(formula));
-      return strange ? [{ sheet, address, formula: typed }] : [];
-    });
+async function strangers(): Promise<readonly Stranger[]> {
+  const formulas = await inExcel("", usedFormulas, patienceForMany);
+  return formulas.flatMap(({ sheet, address, formula, value }) => {
+    const typed = formula.replace(unknownName, "FAIRBED.");
+    const strange = typed !== formula || (value === "#NAME?" && holdsOurCall(formula));
+    return strange ? [{ sheet, address, formula: typed }] : [];
   });
 }
 
 function enterAnew(found: readonly Stranger[]): Promise<void> {
-  return inExcel(found[0]?.address ?? "", async (context) => {
-    for (const { sheet, address, formula } of found) {
-      context.workbook.worksheets.getItem(sheet).getRange(address).formulas = [[formula]];
-    }
-    await context.sync();
-  });
+  return inExcel(
+    found[0]?.address ?? "",
+    async (context) => {
+      for (const { sheet, address, formula } of found) {
+        context.workbook.worksheets.getItem(sheet).getRange(address).formulas = [[formula]];
+      }
+      await context.sync();
+    },
+    patienceForMany,
+  );
 }
 
 function keepAsText(sheet: string, address: string): Promise<Kept | null> {
