@@ -142,6 +142,10 @@ it("answers the pane's and the grid's keys while it opens and saves, and saving 
   const own = await openPracticePage();
   const [downloads, served]: [string[], boolean[]] = [[], []];
   own.on("download", (download) => downloads.push(download.suggestedFilename()));
+  let choosers = 0;
+  own.on("filechooser", () => {
+    choosers += 1;
+  });
   const isBusy = () => own.locator("#file-cancel").isVisible();
   await choose("large.xlsx", large(), own);
   await own.getByRole("tab", { name: "Plan", exact: true }).click();
@@ -150,15 +154,51 @@ it("answers the pane's and the grid's keys while it opens and saves, and saving 
   await put(own, ["S", "B1"], 7);
   await own.locator("#file-save").click();
   await own.getByRole("tab", { name: "Explain", exact: true }).click();
+  await own.keyboard.press("Control+o");
   served.push(await isBusy());
   await own.locator("#file-cancel").click();
   await says(/^Cancelled\. Nothing has changed\.$/, own);
   expect(served, "still at work when the tab had changed").toEqual([true, true]);
+  expect(choosers, "no second file while the first is at work").toBe(0);
   expect(await own.getByRole("tab", { name: "Explain", exact: true }).getAttribute("aria-selected")).toBe("true");
   expect(await value(own, "S", "B1")).toBe(7);
   expect(await own.locator("#file-forget").isVisible(), "the change is still unsaved").toBe(true);
   expect(downloads).toEqual([]);
   await own.close({ runBeforeUnload: false });
+});
+
+it("what is changed while a copy is saved stays unsaved, and is said not to be in the copy", async () => {
+  const own = await openPracticePage();
+  await choose("large.xlsx", large(), own);
+  await expect.poll(() => own.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("large.xlsx.");
+  await put(own, ["S", "B1"], 7);
+  const downloading = own.waitForEvent("download");
+  await own.evaluate(async () => {
+    document.querySelector<HTMLElement>("#file-save")?.click();
+    await fairbedPractice.put("S", "B1", 8);
+  });
+  const copy = texts(readFileSync(await (await downloading).path()));
+  expect(copy["xl/worksheets/sheet1.xml"]).toContain('<c r="B1"><v>7</v></c>');
+  await says(/^Saved as large copy\.xlsx\..* What you changed meanwhile is not in it\.$/, own);
+  expect(await own.locator("#file-forget").isVisible()).toBe(true);
+  await own.locator("#file-save").click();
+  await says(/^Saved as large copy\.xlsx\. The file you opened is as it was\.$/, own);
+  expect(await own.locator("#file-forget").isHidden()).toBe(true);
+  await own.close();
+});
+
+it("says so when a chosen file is gone", async () => {
+  const name = await page.locator("#file-name").textContent();
+  await page.evaluate(() => {
+    const { arrayBuffer } = Blob.prototype;
+    Blob.prototype.arrayBuffer = async () => {
+      Blob.prototype.arrayBuffer = arrayBuffer;
+      throw new DOMException("gone", "NotReadableError");
+    };
+  });
+  await choose("gone.csv", Uint8Array.from([49]));
+  await says(/^gone\.csv cannot be read\./);
+  expect(await page.locator("#file-name").textContent()).toBe(name);
 });
 
 it("refuses before it happens what the file could not follow", async () => {
@@ -308,6 +348,29 @@ it("brings unsaved work back after a reload, asks before leaving, and forgets it
   await choose("weights.csv", new TextEncoder().encode("bed,kg\n1,2.5\n"));
   await says(/^Opened/);
   expect(asked).toEqual(["confirm"]);
+});
+
+it("starts also where an older page kept work in a form that is not known any more", async () => {
+  const own = await openPracticePage();
+  await own.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open("fairbed-practice", 1);
+        opening.onsuccess = () => {
+          const keeping = opening.result.transaction("unsaved", "readwrite");
+          keeping.objectStore("unsaved").put({ file: { name: "Old.xlsx" }, present: { pages: [] } }, "work");
+          keeping.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await own.reload();
+  await ready(own);
+  await says(/^Work that was not saved on your last visit cannot be shown\.$/, own);
+  expect(await put(own, ["Try your own", "A2"], 5)).toBe(5);
+  await own.close({ runBeforeUnload: false });
 });
 
 /** How many works the browser keeps. */

@@ -3,7 +3,7 @@ import type { Block, Book, BookCell, BookSheet, Look } from "../../../files/book
 import type { Cell } from "../../../nouns/cell";
 import { chartOf } from "../chart/cellChart";
 import type { Grid } from "../grid";
-import { cellValue } from "../sheet/cellAt";
+import { cellValue } from "../sheet/cellValue";
 import { lookOf } from "./gridLooks";
 import { styleName } from "./gridWorkbook";
 

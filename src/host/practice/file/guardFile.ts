@@ -3,7 +3,7 @@ import type { OpenFile } from "./openFile";
 
 /** Commands that move cells from their places. */
 const moving =
-  /^sheet\.command\.(insert-(row|col|multi|range)|remove-(row|col)|move-(rows|cols)|delete-range|append-row)/;
+  /^sheet\.command\.(insert-(row|col|multi|range)|remove-(row|col)|move-(rows|cols)|delete-range-move|append-row)/;
 /** Commands that do to a sheet what its file cannot follow. */
 const onSheets = /^sheet\.command\.(remove-sheet|set-worksheet-name|set-worksheet-hidden)/;
 const inOrder = /^sheet\.command\.set-worksheet-order/;

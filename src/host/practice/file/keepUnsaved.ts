@@ -6,6 +6,12 @@ import { forgetWork, keepWork, type UnsavedWork } from "./unsavedWork";
 export interface Keeping {
   /** From here on the workbook is as its file, or as its copy just saved. */
   begin(): void;
+  /**
+   * The workbook as it stands is being saved.
+   *
+   * @returns to be called once it is saved; false when the workbook has changed meanwhile, and so is still unsaved
+   */
+  saving(): () => boolean;
   /** The workbook has changes of an earlier visit. */
   resume(): void;
   isDirty(): boolean;
@@ -24,6 +30,7 @@ const pause = 1000;
  */
 export function keepUnsaved({ grid, bar }: { grid: Grid; bar: FileBar }, work: () => UnsavedWork): Keeping {
   let dirty = false;
+  let changes = 0;
   let waiting = 0;
   const mark = (is: boolean) => {
     dirty = is;
@@ -36,6 +43,7 @@ export function keepUnsaved({ grid, bar }: { grid: Grid; bar: FileBar }, work: (
   };
   grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id, options }) => {
     if (!changing.test(id) || options?.fromFormula === true || options?.onlyLocal === true) return;
+    changes += 1;
     mark(true);
     window.clearTimeout(waiting);
     waiting = window.setTimeout(() => {
@@ -53,5 +61,12 @@ export function keepUnsaved({ grid, bar }: { grid: Grid; bar: FileBar }, work: (
     bar.forget.hidden = true;
     bar.status.textContent = "The unsaved work is no longer kept in this browser. It is still in the cells.";
   });
-  return { begin, resume: () => mark(true), isDirty: () => dirty };
+  const saving = () => {
+    const before = changes;
+    return () => {
+      if (changes === before) begin();
+      return changes === before;
+    };
+  };
+  return { begin, saving, resume: () => mark(true), isDirty: () => dirty };
 }

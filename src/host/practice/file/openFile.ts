@@ -1,4 +1,5 @@
 import type { Book } from "../../../files/book";
+import { withoutEnding } from "./withoutEnding";
 
 /** The file that the grid's workbook came from. */
 export interface OpenFile {
@@ -20,6 +21,6 @@ const nothing: Book = { sheets: [], looks: [], names: [] };
 export const noFile: OpenFile = { name: "Fairbed practice.xlsx", bytes: null, book: nothing, first: nothing, tied: [] };
 
 /** The name of a copy: "Harvest copy.xlsx". A table of text becomes a workbook. */
-export function copyName(name: string, ending = /\.xlsm$/i.test(name) ? ".xlsm" : ".xlsx"): string {
-  return `${name.replace(/\.\w+$/, "")} copy${ending}`;
+export function copyName(name: string): string {
+  return `${withoutEnding(name)} copy${/\.xlsm$/i.test(name) ? ".xlsm" : ".xlsx"}`;
 }

@@ -1,6 +1,7 @@
 import type { Book } from "../../../files/book";
 import type { Grid } from "../grid";
 import { gridWorkbook } from "./gridWorkbook";
+import { withoutEnding } from "./withoutEnding";
 
 let shown = 0;
 
@@ -21,8 +22,4 @@ export async function showBook(grid: Grid, book: Book, file: string): Promise<vo
   const calculated = grid.api.getFormula().onCalculationResultApplied();
   grid.api.getFormula().executeCalculation();
   await calculated;
-}
-
-function withoutEnding(file: string): string {
-  return file.replace(/\.\w+$/, "");
 }

@@ -9,8 +9,7 @@ export interface FileActions {
 
 /** Connects buttons, Ctrl+O, Ctrl+S and dropped files with what they do. */
 export function takeFiles(bar: FileBar, actions: FileActions): void {
-  const choose = () => bar.choice.click();
-  bar.open.addEventListener("click", choose);
+  bar.open.addEventListener("click", () => bar.choice.click());
   bar.save.addEventListener("click", () => void actions.save());
   bar.csv.addEventListener("click", () => void actions.saveCsv());
   bar.choice.addEventListener("change", () => {
@@ -18,9 +17,9 @@ export function takeFiles(bar: FileBar, actions: FileActions): void {
     if (file !== undefined) void actions.open(file);
     bar.choice.value = "";
   });
-  window.addEventListener("keydown", (event) => onKey(event, { o: choose, s: () => bar.save.click() }), {
-    capture: true,
-  });
+  // through the buttons, which do nothing while something is going on
+  const keys = { o: () => bar.open.click(), s: () => bar.save.click() };
+  window.addEventListener("keydown", (event) => onKey(event, keys), { capture: true });
   takeDropped((file) => {
     if (!bar.open.disabled) void actions.open(file);
   });

@@ -18,7 +18,7 @@ export async function keepWork(work: UnsavedWork): Promise<void> {
 /** The work that was kept; undefined where there is none, or the browser has no storage. */
 export async function keptWork(): Promise<UnsavedWork | undefined> {
   try {
-    return (await asked("readonly", (store) => store.get("work"))) as UnsavedWork | undefined;
+    return await asked<UnsavedWork | undefined>("readonly", (store) => store.get("work"));
   } catch {
     return undefined;
   }
@@ -29,20 +29,34 @@ export async function forgetWork(): Promise<void> {
   await asked("readwrite", (store) => store.delete("work")).catch(() => undefined);
 }
 
-async function asked(mode: IDBTransactionMode, ask: (store: IDBObjectStore) => IDBRequest): Promise<unknown> {
-  const opening = indexedDB.open(database, 1);
-  opening.addEventListener("upgradeneeded", () => opening.result.createObjectStore(shelf));
-  const open = (await answer(opening)) as IDBDatabase;
+async function asked<Found>(
+  mode: IDBTransactionMode,
+  ask: (store: IDBObjectStore) => IDBRequest<Found>,
+): Promise<Found> {
+  const open = await opened();
   try {
-    return await answer(ask(open.transaction(shelf, mode).objectStore(shelf)));
+    const transaction = open.transaction(shelf, mode);
+    const request = ask(transaction.objectStore(shelf));
+    await completed(transaction);
+    return request.result;
   } finally {
     open.close();
   }
 }
 
-function answer(request: IDBRequest): Promise<unknown> {
+function opened(): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
-    request.addEventListener("success", () => resolve(request.result));
-    request.addEventListener("error", () => reject(request.error));
+    const opening = indexedDB.open(database, 1);
+    opening.addEventListener("upgradeneeded", () => opening.result.createObjectStore(shelf));
+    opening.addEventListener("success", () => resolve(opening.result));
+    opening.addEventListener("error", () => reject(opening.error));
+  });
+}
+
+/** A request may succeed and its work still not be kept: a full disk is told of when the transaction ends. */
+function completed(transaction: IDBTransaction): Promise<void> {
+  return new Promise((resolve, reject) => {
+    transaction.addEventListener("complete", () => resolve());
+    transaction.addEventListener("abort", () => reject(transaction.error));
   });
 }

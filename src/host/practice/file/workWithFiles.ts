@@ -43,9 +43,9 @@ export async function workWithFiles(page: FilePage, unsaved: UnsavedWork | undef
   const keeping = keepUnsaved(page, () => ({ file: session.file, present: present(session) }));
   const session: Session = { page, keeping, file: noFile };
   takeFiles(bar, {
-    open: (chosen) => openChosen(session, chosen),
-    save: () => saveCopy(session),
-    saveCsv: () => saveSheet(session),
+    open: (chosen) => orSay(bar, openChosen(session, chosen)),
+    save: () => orSay(bar, saveCopy(session)),
+    saveCsv: () => orSay(bar, saveSheet(session)),
   });
   guardFile(
     grid,
@@ -55,11 +55,29 @@ export async function workWithFiles(page: FilePage, unsaved: UnsavedWork | undef
   if (unsaved === undefined) {
     keeping.begin();
     showProgress(bar, bar.status.textContent ?? "", null);
-    return;
+  } else await showUnsaved(session, unsaved);
+}
+
+/** Work that an older version of this page kept may be in a form that is not known here. */
+async function showUnsaved(session: Session, { file, present: kept }: UnsavedWork): Promise<void> {
+  const { grid, bar } = session.page;
+  try {
+    await showBook(grid, kept, file.name);
+    show(session, file, "Your work that was not saved is back.");
+    session.keeping.resume();
+  } catch {
+    showProgress(bar, "Work that was not saved on your last visit cannot be shown.", null);
   }
-  await showBook(grid, unsaved.present, unsaved.file.name);
-  show(session, unsaved.file, "Your work that was not saved is back.");
-  keeping.resume();
+}
+
+/** A slip of ours must not leave the bar at work for ever. */
+async function orSay(bar: FileBar, work: Promise<void>): Promise<void> {
+  try {
+    await work;
+  } catch (reason) {
+    showProgress(bar, "That did not work. Load this page again, then try once more.", null);
+    throw reason;
+  }
 }
 
 function present({ page: { grid }, file }: Session): Book {
@@ -75,11 +93,20 @@ function show(session: Session, file: OpenFile, sentence: string): void {
 
 async function openChosen(session: Session, chosen: File): Promise<void> {
   const { page, keeping } = session;
-  if (keeping.isDirty() && !window.confirm("Your changes are not saved. Open another file all the same?")) return;
-  const bytes = new Uint8Array(await chosen.arrayBuffer());
+  const asked = keeping.isDirty();
+  if (asked && !mayLeaveChanges()) return;
+  const bytes = await bytesOf(chosen);
+  if (bytes === null) {
+    showProgress(page.bar, `${chosen.name} cannot be read. Is it still there? Close it in other programs.`, null);
+    return;
+  }
   const job: FileJob = { job: "open", name: chosen.name, bytes, functions: functionsOf(page) };
   const opened = await done(page, job, `Opening ${chosen.name}…`);
   if (opened?.report !== "opened") return;
+  if (!asked && keeping.isDirty() && !mayLeaveChanges()) {
+    showProgress(page.bar, `${chosen.name} was not opened.`, null);
+    return;
+  }
   const { book, leftAlone, tied } = opened;
   await showBook(page.grid, book, chosen.name);
   const behind = /\.xls[xm]$/i.test(chosen.name) ? bytes : null;
@@ -89,15 +116,29 @@ async function openChosen(session: Session, chosen: File): Promise<void> {
   page.grid.focus();
 }
 
+function mayLeaveChanges(): boolean {
+  return window.confirm("Your changes are not saved. Open another file all the same?");
+}
+
+/** Null of a file that was moved, or that another program holds. */
+async function bytesOf(chosen: File): Promise<Uint8Array<ArrayBuffer> | null> {
+  try {
+    return new Uint8Array(await chosen.arrayBuffer());
+  } catch {
+    return null;
+  }
+}
+
 async function saveCopy(session: Session): Promise<void> {
   const { page, keeping, file } = session;
   const name = copyName(file.name);
+  const isSaved = keeping.saving();
   const job: FileJob = { job: "save", original: file.bytes, book: present(session), functions: functionsOf(page) };
   const saved = await done(page, job, "Saving a copy…");
   if (saved?.report !== "saved") return;
   saveDownload(name, saved.bytes);
-  showProgress(page.bar, savedSentence(name, saved.onlyValues), null);
-  keeping.begin();
+  const meanwhile = isSaved() ? "" : " What you changed meanwhile is not in it.";
+  showProgress(page.bar, `${savedSentence(name, saved.onlyValues)}${meanwhile}`, null);
 }
 
 async function saveSheet(session: Session): Promise<void> {

@@ -17,7 +17,7 @@ export const tryYourOwn: SheetPlan = {
     ),
     D5: note(
       "From Excel: copy the two columns there, click A2 here and paste with Ctrl+V (on a Mac ⌘V). " +
-        "Nothing is kept when you close this page.",
+        "Until you save a copy, your work is kept in this browser, on this computer alone.",
     ),
     D9: heading("Question"),
     E9: heading("Answer"),
