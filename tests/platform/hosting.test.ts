@@ -12,6 +12,15 @@ function policy(page: string): Record<string, string> {
   return Object.fromEntries(content.split("; ").map((rule) => [rule.split(" ")[0], rule.replace(/^\S+ /, "")]));
 }
 
+/** The headers that the built folder names for one file. */
+function headersOf(file: string): string {
+  return (
+    built("_headers")
+      .split(/\n\n/)
+      .find((rule) => rule.startsWith(`${file}\n`)) ?? ""
+  );
+}
+
 /** All files of the built folder. */
 const files = readdirSync("dist", { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())
@@ -36,11 +45,14 @@ describe("the built folder", () => {
   });
 
   it("tells a host which headers Excel needs", () => {
-    const rules = built("_headers").split(/\n\n/);
     for (const file of ["/functions.js", "/functions.json"]) {
-      const rule = rules.find((one) => one.startsWith(`${file}\n`));
-      expect(rule, file).toContain("Access-Control-Allow-Origin: *");
-      expect(rule, file).toContain("Cache-Control: no-cache");
+      expect(headersOf(file), file).toContain("Access-Control-Allow-Origin: *");
+    }
+  });
+
+  it("tells a host to ask anew for what keeps its name when its content changes", () => {
+    for (const file of ["functions.js", "functions.json", "practice/standIn.js", ...pages]) {
+      expect(headersOf(`/${file}`), file).toContain("Cache-Control: no-cache");
     }
   });
 
