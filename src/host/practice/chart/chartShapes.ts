@@ -1,3 +1,4 @@
+import { numfmt } from "@univerjs/core";
 import type { BookChart } from "../../../files/book";
 
 /** A rectangle, in pixels of the sheet. */
@@ -28,7 +29,8 @@ const highestBar = 26;
 
 /**
  * A chart as shapes within a box: the title, and a bar a row with its name before it and its figure behind it. Bars
- * start at a common zero, so that their lengths compare as the figures do.
+ * start at a common zero, so that their lengths compare as the figures do. Figures are written as the grid writes them
+ * in cells of that number format.
  *
  * @param widthOf how wide a text is in the letters that it will be painted in
  */
@@ -37,7 +39,7 @@ export function chartShapes(
   { left, top, width, height }: Box,
   widthOf: (text: string) => number,
 ): readonly Shape[] {
-  const texts = bars.map(({ figure }) => figureText(figure, pattern));
+  const texts = bars.map(({ figure }) => numfmt.format(pattern, figure));
   const figures = Math.max(0, ...texts.map(widthOf));
   const most = width * 0.4;
   const names = bars.map(({ name }) => fitted(name, (text) => widthOf(text) <= most));
@@ -69,12 +71,6 @@ export function chartShapes(
     ...rows,
     { shape: "line", box: zero },
   ];
-}
-
-/** A figure in one of the few number formats that our charts have. */
-function figureText(figure: number, pattern: string): string {
-  const digits = /\.(0+)/.exec(pattern)?.[1]?.length ?? 0;
-  return pattern.endsWith("%") ? `${(figure * 100).toFixed(digits)}%` : figure.toFixed(digits);
 }
 
 /** A text cut to what fits, by whole characters. */

@@ -52,7 +52,8 @@ function gridCell(value: unknown): BaseValueObject {
   if (typeof value === "boolean") return BooleanValueObject.create(value);
   if (typeof value === "number" && Number.isFinite(value)) return NumberValueObject.create(value);
   if (isRefusal(value)) return gridError(value.code);
-  if (isFormattedNumber(value)) return NumberValueObject.create(value.basicValue, value.numberFormat ?? "");
+  if (isFormattedNumber(value) && Number.isFinite(value.basicValue))
+    return NumberValueObject.create(value.basicValue, value.numberFormat ?? "");
   return gridError(ErrorType.VALUE);
 }
 

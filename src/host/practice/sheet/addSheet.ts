@@ -1,7 +1,7 @@
 import { BooleanNumber, CellValueType, type ICellData, type IWorksheetData } from "@univerjs/core";
-import { deserializeRangeWithSheet } from "@univerjs/engine-formula";
 import { freeSheetName } from "../../freeSheetName";
 import type { NewCell, NewSheet } from "../../newSheet";
+import { blockAt } from "../blockAt";
 import type { Grid } from "../grid";
 import { trouble } from "./trouble";
 
@@ -34,19 +34,20 @@ export function addSheet(
 
 function newSheetData({ blocks, widths }: NewSheet): SheetData {
   const cells = new Map<number, Map<number, ICellData>>();
+  let [bottom, right] = [0, 0];
   for (const { address, rows } of blocks) {
-    const { startRow, startColumn } = deserializeRangeWithSheet(address).range;
+    const { startRow, startColumn } = blockAt(address);
+    bottom = Math.max(bottom, startRow + rows.length);
+    right = Math.max(right, startColumn + (rows[0]?.length ?? 0));
     for (const [down, row] of rows.entries()) {
       for (const [across, cell] of row.entries()) {
         if (cell !== null) put(cells, [startRow + down, startColumn + across], cell);
       }
     }
   }
-  const lastRow = Math.max(0, ...cells.keys());
-  const lastColumn = Math.max(0, ...[...cells.values()].flatMap((row) => [...row.keys()]));
   return {
-    rowCount: Math.max(fewestRows, lastRow + margin),
-    columnCount: Math.max(fewestColumns, lastColumn + margin),
+    rowCount: Math.max(fewestRows, bottom + margin),
+    columnCount: Math.max(fewestColumns, right + margin),
     defaultRowHeight: 24,
     cellData: Object.fromEntries([...cells].map(([at, row]) => [at, Object.fromEntries(row)])),
     columnData: Object.fromEntries(widths.map((w, column) => [column, { w }])),

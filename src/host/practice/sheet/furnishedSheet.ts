@@ -1,13 +1,13 @@
 import { BooleanNumber, type ICellData, type IRange, type IWorksheetData } from "@univerjs/core";
-import { deserializeRangeWithSheet } from "@univerjs/engine-formula";
 import type { NewChart, OwnSheet } from "../../ownSheet";
+import { blockAt } from "../blockAt";
 import { withChart } from "../chart/cellChart";
 
 type SheetData = Partial<IWorksheetData>;
 
 /** A sheet in the grid's own form with its tables' headings marked, and its charts, each in a merged cell. */
 export function furnishedSheet(sheet: SheetData, { tables, charts }: OwnSheet): SheetData {
-  const headed = tables.reduce((before, address) => withHeadings(before, blockOf(address)), sheet);
+  const headed = tables.reduce((before, address) => withHeadings(before, blockAt(address)), sheet);
   return charts.reduce(withChartCell, headed);
 }
 
@@ -22,7 +22,7 @@ function marked(cell: ICellData): ICellData {
 }
 
 function withChartCell(sheet: SheetData, { title, bars, format, place }: NewChart): SheetData {
-  const block = blockOf(place);
+  const block = blockAt(place);
   const chart = withChart({ title, bars, pattern: format });
   const merged = { ...sheet, mergeData: [...(sheet.mergeData ?? []), block] };
   return withCell(merged, [block.startRow, block.startColumn], (cell) => ({ ...cell, ...chart }));
@@ -36,9 +36,4 @@ function withCell(
   const cells = sheet.cellData ?? {};
   const columns = cells[row] ?? {};
   return { ...sheet, cellData: { ...cells, [row]: { ...columns, [column]: change(columns[column] ?? {}) } } };
-}
-
-function blockOf(address: string): IRange {
-  const { startRow, startColumn, endRow, endColumn } = deserializeRangeWithSheet(address).range;
-  return { startRow, startColumn, endRow, endColumn };
 }

@@ -20,7 +20,7 @@ export function presentSelection(grid: Grid): Selection {
     address: serializeRange(area.isMerged() ? first.getRange() : range),
     formula,
     formulaShown: formula,
-    value: cellAt(grid, { sheet, row, column }),
+    value: cellAt(grid, sheet)(row, column),
     numberFormat: first.getNumberFormat() || "General",
   };
 }

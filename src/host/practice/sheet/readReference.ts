@@ -15,10 +15,9 @@ export function readReference(grid: Grid, reference: string, home: string): Read
 }
 
 function cellsOf(grid: Grid, { sheet, top, left, bottom, right }: Block): Cell[][] {
+  const at = cellAt(grid, sheet);
   return Array.from({ length: bottom - top + 1 }, (_, down) =>
-    Array.from({ length: right - left + 1 }, (__, across) =>
-      cellAt(grid, { sheet, row: top + down, column: left + across }),
-    ),
+    Array.from({ length: right - left + 1 }, (__, across) => at(top + down, left + across)),
   );
 }
 
@@ -26,7 +25,7 @@ function cellsOf(grid: Grid, { sheet, top, left, bottom, right }: Block): Cell[]
 function trimmed(cells: Cell[][], { sheet, top, left, bottom, right }: Block): Cell[][] {
   if (top === 0 && bottom === sheet.getMaxRows() - 1) return cells.slice(0, usedRows(cells));
   if (left === 0 && right === sheet.getMaxColumns() - 1) {
-    const width = Math.max(...cells.map((row) => lastUsed(row) + 1), 1);
+    const width = cells.reduce((widest, row) => Math.max(widest, lastUsed(row) + 1), 1);
     return cells.map((row) => row.slice(0, width));
   }
   return cells;

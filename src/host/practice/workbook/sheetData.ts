@@ -1,5 +1,5 @@
-import type { ICellData, IObjectMatrixPrimitiveType, IRange, IWorksheetData } from "@univerjs/core";
-import { deserializeRangeWithSheet } from "@univerjs/engine-formula";
+import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from "@univerjs/core";
+import { blockAt } from "../blockAt";
 
 /** One sheet of the practice workbook as its own file writes it. */
 export interface SheetPlan {
@@ -30,20 +30,15 @@ export function sheetData(plan: SheetPlan): Partial<IWorksheetData> {
     defaultRowHeight: 24,
     cellData,
     columnData: Object.fromEntries(plan.widths.map((w, column) => [column, { w }])),
-    mergeData: plan.merged.map(rangeOf),
+    mergeData: plan.merged.map(blockAt),
   };
 }
 
 function cellMatrix(cells: SheetPlan["cells"]): IObjectMatrixPrimitiveType<ICellData> {
   const matrix: IObjectMatrixPrimitiveType<ICellData> = {};
   for (const [address, cell] of Object.entries(cells)) {
-    const { startRow, startColumn } = rangeOf(address);
+    const { startRow, startColumn } = blockAt(address);
     matrix[startRow] = { ...matrix[startRow], [startColumn]: cell };
   }
   return matrix;
-}
-
-function rangeOf(address: string): IRange {
-  const { startRow, startColumn, endRow, endColumn } = deserializeRangeWithSheet(address).range;
-  return { startRow, startColumn, endRow, endColumn };
 }

@@ -76,6 +76,16 @@ it.each([
   expect(texts({ ...mulches, pattern })).toContain(text);
 });
 
+it.each([
+  ["0%", -0.004, "0%"],
+  ["0%", 0.145, "15%"],
+  ["0", -0.2, "0"],
+  ["0", -0.5, "-1"],
+  ["General", 4350.6, "4350.6"],
+] as const)("rounds as a cell does: %s of %s is %s", (pattern, figure, text) => {
+  expect(texts({ title: "Change", pattern, bars: [{ name: "Straw", figure, usual: false }] })).toContain(text);
+});
+
 /** The shapes as a picture that any browser shows. */
 function svgOf(all: readonly Shape[]): string {
   const { left, top, width, height } = box;

@@ -40,6 +40,7 @@ describe("gridResult", () => {
   it.each([
     ["NaN", Number.NaN],
     ["an infinity", Number.POSITIVE_INFINITY],
+    ["a formatted NaN", [[{ type: "Double", basicValue: Number.NaN, numberFormat: "0.0%" }]]],
     ["null", null],
     ["undefined", undefined],
     ["a promise", Promise.resolve(1)],
