@@ -328,6 +328,18 @@ it("saves a sheet that the pane made: its text, date, formula, formats and width
   expect(sheet).toMatch(/<cols><col [^>]*width="30"[^>]*min="1" max="1"/);
 });
 
+it("a name given to cells is unsaved work like any other, and is in the copy", async () => {
+  await choose("plain.xlsx", excelFile({ sheets: [["S", sheetPart('<row r="1"><c r="A1"><v>4</v></c></row>')]] }));
+  await expect.poll(() => page.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("plain.xlsx.");
+  expect(await page.locator("#file-forget").isHidden()).toBe(true);
+  await page.evaluate(() => fairbedPractice.nameCells("straw", "'S'!$A$1:$A$1"));
+  await expect.poll(() => page.locator("#file-forget").isVisible()).toBe(true);
+  const copy = await downloaded("#file-save");
+  expect(texts(copy.bytes)["xl/workbook.xml"]).toContain('<definedName name="straw">');
+  await choose("Harvest.xlsx", bytes);
+  await expect.poll(() => page.locator("#file-name").textContent(), { timeout: 30_000 }).toBe("Harvest.xlsx.");
+});
+
 it("brings unsaved work back after a reload, asks before leaving, and forgets it on a button", async () => {
   await select(page, "Harvest", "A2");
   await type(page, "13");

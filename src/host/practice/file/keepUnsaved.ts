@@ -17,9 +17,12 @@ export interface Keeping {
   isDirty(): boolean;
 }
 
-/** Changes of cells, sheets, widths and merges; choosing a cell and working out results are none. */
-const changing =
-  /^sheet\.mutation\.(set-range-values|insert-|remove-|move-|delete-|add-worksheet-merge|set-worksheet-(name|col-width|order)|reorder-range)/;
+/** Changes of cells, sheets, columns, merges and names; choosing a cell and working out results are none. */
+const changing = new RegExp(
+  String.raw`^sheet\.mutation\.(set-range-values|insert-|remove-|move-|delete-|add-worksheet-merge|reorder-range` +
+    "|set-worksheet-(name|col-width|order|hidden)|set-col-(hidden|visible))" +
+    String.raw`|^formula\.mutation\.(set|remove)-defined-name`,
+);
 const pause = 1000;
 
 /**
