@@ -31,7 +31,12 @@ it("losses are drawn as their size", () => {
   const losses = points.map(({ plantsEach, change }) => ({ plantsEach, change: change === null ? null : -change / 2 }));
   const picture = planPicture({ points: losses, mine: { plantsEach: 8, change: -0.3 }, hoped: -0.5 });
   const curve = picture?.marks.find(({ look }) => look === "curve");
-  const heights = curve?.mark === "line" ? curve.points.map(([, y]) => y) : [];
-  expect(heights).toEqual(heights.toSorted((one, other) => one - other));
-  expect(Math.max(...heights)).toBeLessThanOrEqual(108);
+  const gains = planPicture({
+    points: points.map(({ plantsEach, change }) => ({ plantsEach, change: change === null ? null : change / 2 })),
+    mine: { plantsEach: 8, change: 0.3 },
+    hoped: 0.5,
+  });
+  expect(curve).toEqual(gains?.marks.find(({ look }) => look === "curve"));
+  const texts = picture?.marks.flatMap((mark) => (mark.mark === "text" ? [mark.text] : []));
+  expect(texts).toEqual(expect.arrayContaining(["0 %", "−20 %", "−60 %", "your plan: 8 each, −30 %"]));
 });
