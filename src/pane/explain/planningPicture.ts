@@ -3,7 +3,7 @@ import type { Finding } from "../../nouns/finding";
 import type { ChanceToSee, PlantsNeeded, SmallestChange } from "../../nouns/findings/planning";
 import { isKnown, type Known } from "../../nouns/known";
 import { planCurve } from "../plan/planFigures";
-import type { PlanQuestion } from "../plan/planQuestion";
+import { type PlanQuestion, USUAL_CHANCE } from "../plan/planQuestion";
 import type { Picture } from "../plots/picture";
 import { planPicture } from "../plots/plan";
 
@@ -29,9 +29,8 @@ function curvePicture(finding: PlantsNeeded | SmallestChange | ChanceToSee, each
 }
 
 /** The plan of a finding; what the curve does not rest on is left at nothing. */
-function questionOf(
-  { treatments, beds, unevenness }: PlantsNeeded | SmallestChange | ChanceToSee,
-  hoped: number,
-): PlanQuestion {
-  return { room: 0, ways: treatments, beds: beds ?? "none", unevenness, hoped, worthwhile: 0 };
+function questionOf(finding: PlantsNeeded | SmallestChange | ChanceToSee, hoped: number): PlanQuestion {
+  const { treatments, beds, unevenness } = finding;
+  const chance = finding.finding === "chance-to-see" ? USUAL_CHANCE : finding.chance;
+  return { room: 0, ways: treatments, beds: beds ?? "none", unevenness, hoped, worthwhile: 0, chance };
 }

@@ -25,13 +25,17 @@ export function usualChoice(context: Context, changed: () => void): UsualChoice 
   const asked = field("Which is the usual?", select);
   const root = element("div", { hidden: true }, asked, told);
   let looked: string | null = null;
-  return { root, chosen: () => (select.value === undecided ? undefined : select.value || null), look };
+  return { root, chosen, look };
+
+  function chosen(): string | null | undefined {
+    return select.value === undecided ? undefined : select.value || null;
+  }
 
   function look(formula: string | null, home: string): void {
     root.hidden = formula === null;
     if (formula === looked) return;
     looked = formula;
-    select.replaceChildren();
+    select.replaceChildren(element("option", { value: undecided }));
     told.textContent = "";
     asked.hidden = true;
     if (formula !== null) void find(formula, home);
@@ -42,7 +46,10 @@ export function usualChoice(context: Context, changed: () => void): UsualChoice 
     if (formula !== looked) return;
     asked.hidden = typeof found === "string";
     told.textContent = typeof found === "string" ? found : `Treatments found: ${found.join(", ")}.`;
-    if (typeof found !== "string") {
+    if (typeof found === "string") {
+      // A refused comparison may be put into a cell as it is: there it says the same.
+      select.replaceChildren();
+    } else {
       const names = found.map((name) => element("option", { value: name }, name));
       const choose = element("option", { value: undecided }, "Choose one");
       select.replaceChildren(choose, ...names, element("option", { value: "" }, "None: compare all pairs"));

@@ -2,7 +2,7 @@ import type { Context } from "../context";
 import { choice, field } from "../dom/blocks";
 import { element } from "../dom/element";
 import { fieldNumber } from "./fieldNumber";
-import type { Beds, PlanQuestion } from "./planQuestion";
+import { type Beds, type PlanQuestion, USUAL_CHANCE } from "./planQuestion";
 import { unevenField } from "./unevenField";
 
 /** What the form holds: the plan, and how its unevenness is typed into a formula on a sheet. */
@@ -56,6 +56,7 @@ export function planForm(context: Context, changed: () => void): PlanForm {
       unevenness,
       hoped: (hoped.value() ?? 0) / 100,
       worthwhile: ((worthwhile.value() ?? 0) / 100) * Math.sign(hoped.value() ?? 1),
+      chance: USUAL_CHANCE,
     };
     return { question, unevennessOn: (sheet) => uneven.source(sheet) ?? percentSource(unevenness) };
   }

@@ -15,7 +15,12 @@ export interface PlanQuestion {
   readonly hoped: number;
   /** The smallest change worth acting on. */
   readonly worthwhile: number;
+  /** The chance with which a change is to show. */
+  readonly chance: number;
 }
+
+/** The chance that plans are made with unless the grower types another (METHODS 8.7). */
+export const USUAL_CHANCE = 0.8;
 
 /** Plants of each treatment that the room allows: with beds as many in each bed. */
 export function plantsEach({ room, ways, beds }: Pick<PlanQuestion, "room" | "ways" | "beds">): number {
@@ -23,7 +28,7 @@ export function plantsEach({ room, ways, beds }: Pick<PlanQuestion, "room" | "wa
   return Math.floor(room / (ways * bunch)) * bunch;
 }
 
-/** The arguments that every planning function shares. */
-export function sharedValues({ ways, beds, unevenness }: PlanQuestion): Values {
-  return { unevenness, treatments: ways, beds: beds === "none" ? null : beds };
+/** The arguments that planning functions share; one that a function does not have is passed over. */
+export function sharedValues({ ways, beds, unevenness, chance }: PlanQuestion): Values {
+  return { unevenness, treatments: ways, beds: beds === "none" ? null : beds, chance };
 }

@@ -54,17 +54,23 @@ export function unevenField(context: Context, changed: () => void): UnevenField 
   function tell(): void {
     const now = unevenness();
     picker.root.hidden = select.value !== own;
-    const own_ =
-      typeof now === "number" ? `Plan with ${percentText(now)}: the cautious end of what your plants show.` : now;
-    hint.textContent = select.value === own ? own_ : (unevenChoices[Number(select.value)]?.source ?? "");
+    hint.textContent = select.value === own ? measuredText(now) : (unevenChoices[Number(select.value)]?.source ?? "");
   }
 
   async function measure(): Promise<void> {
     const taken = picker.taken();
-    if (taken !== null) measured = await planWith(referenceFrom(taken, ""), context);
+    if (taken === null) return;
+    const found = await planWith(referenceFrom(taken, ""), context);
+    if (taken !== picker.taken()) return;
+    measured = found;
     tell();
     changed();
   }
+}
+
+function measuredText(unevenness: number | string): string {
+  if (typeof unevenness === "string") return unevenness;
+  return `Plan with ${percentText(unevenness)}: the cautious end of what your plants show.`;
 }
 
 function measuringCall(reference: string): string {

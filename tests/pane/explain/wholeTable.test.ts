@@ -70,6 +70,18 @@ describe("a table of plants", () => {
     expect(sheet.at("G2")?.formula).toBe('=FAIRBED.COMPAREMANY(E1:E10,C1:C10,,B1:B10,"Bare soil")');
   });
 
+  it("writes nothing while it still looks which treatments there are", async () => {
+    await press("Find the columns in A1:E10");
+    await press("Start over");
+    const { read } = sheet;
+    buttonNamed(root, "Find the columns in A1:E10").click();
+    sheet.read = (reference, home) => (reference.includes("C1:C10") ? new Promise(() => {}) : read(reference, home));
+    await settled();
+    sheet.click("G2");
+    await settled();
+    expect(buttonNamed(root, "Put it there").disabled).toBe(true);
+  });
+
   it("asks which is the usual where no name tells, before it writes anything", async () => {
     sheet.fill(
       "C2",

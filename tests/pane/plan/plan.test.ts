@@ -8,7 +8,15 @@ import { unevenChoices } from "../../../src/pane/plan/unevenChoices";
 import { waysOut } from "../../../src/pane/plan/waysOut";
 import { buttonNamed, settled, shownText, startedPane } from "../startedPane";
 
-const question: PlanQuestion = { room: 24, ways: 2, beds: "none", unevenness: 0.3, hoped: 0.3, worthwhile: 0.1 };
+const question: PlanQuestion = {
+  room: 24,
+  ways: 2,
+  beds: "none",
+  unevenness: 0.3,
+  hoped: 0.3,
+  worthwhile: 0.1,
+  chance: 0.8,
+};
 
 it.each([
   [{ room: 24, ways: 2, beds: "none" } as const, 12],
@@ -102,6 +110,29 @@ it("takes the unevenness from plants in the sheet, and writes the formula that m
     show: [["plan with"]],
   });
   expect(shownText(root)).toContain("Plan with 25 %");
+});
+
+it("plans with the plants that were taken last, whichever are read first", async () => {
+  const { root, sheet } = await openPlan();
+  const select = [...root.querySelectorAll("select")].find((one) => one.textContent?.includes("Measure it"));
+  if (select === undefined) throw new Error("no choice of unevenness");
+  select.value = "own";
+  select.dispatchEvent(new Event("change", { bubbles: true }));
+  const { read } = sheet;
+  const slow: (() => void)[] = [];
+  sheet.read = async (reference, home) => {
+    if (reference.includes("B1:B4")) await new Promise<void>((resolve) => slow.push(resolve));
+    return read(reference, home);
+  };
+  for (const range of ["B1:B4", "ZZ"]) {
+    sheet.click(range);
+    await settled();
+    buttonNamed(root, `Take ${range}`).click();
+    await settled();
+  }
+  for (const resolve of slow) resolve();
+  await settled();
+  expect(shownText(root)).not.toContain("Plan with 25 %");
 });
 
 it("asks for what is missing instead of planning with it", async () => {

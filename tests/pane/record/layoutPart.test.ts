@@ -15,7 +15,7 @@ beforeEach(() => {
   const context: Context = { sheet, desk: theDesk, ...watch(sheet), comparisons: async () => 1, announce: () => {} };
   part = layoutPart(context);
   document.body.replaceChildren(part.root);
-  part.follow({ room: 16, ways: 2, beds: "one each", unevenness: 0.3, hoped: 0.3, worthwhile: 0.1 });
+  part.follow({ room: 16, ways: 2, beds: "one each", unevenness: 0.3, hoped: 0.3, worthwhile: 0.1, chance: 0.8 });
 });
 
 function type(label: string, text: string): void {
