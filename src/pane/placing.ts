@@ -1,5 +1,5 @@
 import { quotedSheet } from "../formula/quoted";
-import type { Entry } from "../host/sheet";
+import type { Entry, SheetTrouble } from "../host/sheet";
 import { firstCell } from "./address";
 import type { Context } from "./context";
 import { button } from "./dom/blocks";
@@ -36,24 +36,25 @@ export function placing(context: Context, order: Order): Placing {
   const keep = button("Keep", refresh);
   const confirm = element("div", { class: "buttons" }, replace, keep);
   const root = element("div", { class: "placing" }, goesTo, preview, put, confirm);
-  let chosen: { readonly target: Target; readonly entries: readonly Entry[] } | null = null;
+  let chosen: Chosen | null = null;
+  let isWriting = false;
   refresh();
   return { root, refresh };
 
   function refresh(): void {
-    const target = targetOf(context);
-    const entries = target === null ? "Click the cell in the sheet where it should go." : order.entries(target);
-    chosen = target === null || typeof entries === "string" ? null : { target, entries };
-    goesTo.textContent =
-      typeof entries === "string" ? entries : `Goes to ${placeName(target)}. Click another cell to change that.`;
-    preview.textContent = chosen?.entries.map(({ content }) => content).join("\n") ?? "";
-    preview.hidden = chosen === null;
-    put.disabled = chosen === null;
-    ask(false);
+    const next = chosenNow(order, context);
+    if (typeof next === "string") show(null, next);
+    else show(next, `Goes to ${placeName(next.target)}. Click another cell to change that.`);
   }
 
-  function ask(sure: boolean): void {
+  /** @param sure asks whether to replace what stands there */
+  function show(next: Chosen | null, sentence: string, sure = false): void {
     const asked = confirm.contains(document.activeElement);
+    chosen = next;
+    goesTo.textContent = sentence;
+    preview.textContent = next?.entries.map(({ content }) => content).join("\n") ?? "";
+    preview.hidden = next === null;
+    put.disabled = next === null;
     put.hidden = sure;
     confirm.hidden = !sure;
     if (sure) replace.focus();
@@ -61,28 +62,45 @@ export function placing(context: Context, order: Order): Placing {
   }
 
   async function write(over: boolean): Promise<void> {
-    if (chosen === null) return;
-    const { target, entries } = chosen;
+    if (chosen === null || isWriting) return;
+    const wanted = chosen;
+    isWriting = true;
     try {
-      await context.sheet.write(entries, over);
+      await context.sheet.write(wanted.entries, over);
       refresh();
-      order.done(target);
+      order.done(wanted.target);
       await context.look();
     } catch (reason) {
-      const trouble = asTrouble(reason);
-      ask(trouble.trouble === "not-empty");
-      goesTo.textContent =
-        trouble.trouble === "not-empty" ? `${troubleText(trouble)} Replace it?` : troubleText(trouble);
-      context.announce(goesTo.textContent);
+      // What could not be written is asked about, and it alone replaced, wherever the grower has clicked by then.
+      const { isFilled, sentence } = refusalOf(asTrouble(reason));
+      show(wanted, sentence, isFilled);
+      context.announce(sentence);
+    } finally {
+      isWriting = false;
     }
   }
 }
 
-function targetOf({ watched }: Context): Target | null {
-  const { selection } = watched.get();
-  return selection === null ? null : { sheet: selection.sheet, address: firstCell(selection.address) };
+/** What is written where when the button is pressed. */
+interface Chosen {
+  readonly target: Target;
+  readonly entries: readonly Entry[];
 }
 
-function placeName(target: Target | null): string {
-  return target === null ? "" : `${quotedSheet(target.sheet)}!${target.address}`;
+/** A sentence says why nothing can be written. */
+function chosenNow(order: Order, { watched }: Context): Chosen | string {
+  const { selection } = watched.get();
+  if (selection === null) return "Click the cell in the sheet where it should go.";
+  const target = { sheet: selection.sheet, address: firstCell(selection.address) };
+  const entries = order.entries(target);
+  return typeof entries === "string" ? entries : { target, entries };
+}
+
+function refusalOf(trouble: SheetTrouble): { readonly isFilled: boolean; readonly sentence: string } {
+  const isFilled = trouble.trouble === "not-empty";
+  return { isFilled, sentence: `${troubleText(trouble)}${isFilled ? " Replace it?" : ""}` };
+}
+
+function placeName({ sheet, address }: Target): string {
+  return `${quotedSheet(sheet)}!${address}`;
 }
