@@ -27,6 +27,15 @@ export function firstCell(address: string): string {
   return addressOf(firstSpot(address));
 }
 
+/** Whether a cell lies in a range of the same sheet ("B2:B9", "B:B", "3:5"). */
+export function contains(range: string, cell: string): boolean {
+  const [first = "", last = first] = range.split(":");
+  const [from, to, at] = [firstSpot(first), firstSpot(last), firstSpot(cell)];
+  const isAbove = at.row < from.row || at.column < from.column;
+  const isBelow = (/\d/.test(last) && at.row > to.row) || (/[a-z]/i.test(last) && at.column > to.column);
+  return !isAbove && !isBelow;
+}
+
 /** The cell so many rows and columns further on. */
 export function beyond({ row, column }: Spot | Corner, rows: number, columns: number): Spot {
   return { row: row + rows, column: column + columns };

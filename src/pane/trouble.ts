@@ -23,6 +23,14 @@ export function asTrouble(reason: unknown): SheetTrouble {
   throw reason;
 }
 
+/** What to go on with when the spreadsheet would not answer: `.catch(unlessTrouble([]))`. */
+export function unlessTrouble<Instead>(instead: Instead): (reason: unknown) => Instead {
+  return (reason) => {
+    asTrouble(reason);
+    return instead;
+  };
+}
+
 function isTrouble(reason: unknown): reason is SheetTrouble {
   return typeof reason === "object" && reason !== null && "trouble" in reason && "where" in reason;
 }

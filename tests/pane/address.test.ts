@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { addressOf, firstCell, firstSpot } from "../../src/pane/address";
+import { addressOf, contains, firstCell, firstSpot } from "../../src/pane/address";
 
 it.each([
   ["A1", 1, 1],
@@ -18,4 +18,20 @@ it.each([
   ["3:5", "A3"],
 ])("the first cell of %s is %s", (address, first) => {
   expect(firstCell(address)).toBe(first);
+});
+
+it.each([
+  ["B2:C9", "C9", true],
+  ["B2:C9", "B1", false],
+  ["B2:C9", "D9", false],
+  ["B2:C9", "C10", false],
+  ["B2", "B2", true],
+  ["B2", "B3", false],
+  ["B:C", "C1048576", true],
+  ["B:C", "A1", false],
+  ["B:C", "D1", false],
+  ["3:5", "XFD4", true],
+  ["3:5", "A6", false],
+])("%s contains %s: %s", (range, cell, is) => {
+  expect(contains(range, cell)).toBe(is);
 });

@@ -6,6 +6,7 @@ import type { ManyTreatments } from "../../nouns/findings/manyTreatments";
 import type { TwoTreatments } from "../../nouns/findings/twoTreatments";
 import type { Asked } from "../ask";
 import type { Context } from "../context";
+import { unlessTrouble } from "../trouble";
 import { bedsBeside, type InBeds } from "./bedsBeside";
 import { columnsBeside, type Stood } from "./columnsBeside";
 import { manyBeside } from "./manyBeside";
@@ -37,12 +38,10 @@ export async function around({ call, home, asked }: AskedCall, context: Context)
   if (asked.outcome !== "answer") return nothing;
   const { finding } = asked.answer;
   if (finding.finding !== "two-treatments" && finding.finding !== "many-treatments") return nothing;
-  const found = await Promise.all([
-    countCaution(call, home, context),
-    besideComparison({ call, finding, ranges: asked.ranges }, context),
-  ]).catch(() => null);
-  if (found === null) return nothing;
-  const [count, beside] = found;
+  const [count, beside] = await Promise.all([
+    countCaution(call, home, context).catch(unlessTrouble([])),
+    besideComparison({ call, finding, ranges: asked.ranges }, context).catch(unlessTrouble(nothing)),
+  ]);
   return { ...beside, cautions: [...beside.cautions, ...count] };
 }
 

@@ -6,6 +6,7 @@ import type { Context } from "../context";
 import { folded, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
 import { type Child, element } from "../dom/element";
+import { goTo } from "../goTo";
 import { cleanPart } from "./clean/cleanPart";
 import { shapeOf } from "./clean/shapeOf";
 import { type Group, groupsOf, type Line } from "./groups";
@@ -102,11 +103,12 @@ function lineList(lines: readonly Line[], looked: LookedAt, context: Context): H
   );
 }
 
-function lineButton({ cell, where, what, advice }: Line, { range }: LookedAt, { sheet }: Context): HTMLElement {
-  const home = range.corner?.sheet ?? "";
+function lineButton({ cell, where, what, advice }: Line, { range }: LookedAt, context: Context): HTMLElement {
+  const sheet = range.corner?.sheet ?? "";
+  const onclick = () => goTo({ sheet, address: cell }, context);
   return element(
     "button",
-    { type: "button", class: "look", "data-place": placeKey(home, cell), onclick: () => void sheet.select(home, cell) },
+    { type: "button", class: "look", "data-place": placeKey(sheet, cell), onclick },
     element("b", {}, where),
     " ",
     element("span", {}, what),

@@ -13,6 +13,7 @@ import { folded, list, paragraphs, section } from "../dom/blocks";
 import { copyButton } from "../dom/copyButton";
 import { type Child, element } from "../dom/element";
 import { unbroken } from "../dom/unbroken";
+import { goTo } from "../goTo";
 import { bedsPicture } from "../plots/beds";
 import { type Drawn, draw } from "../plots/draw";
 import type { Picture } from "../plots/picture";
@@ -78,10 +79,10 @@ function toldOf({ around, notes: trial }: Seen, finding: Finding): Explanation {
 }
 
 /** A picture on the page; pressing a dot selects its cell. */
-function followed(picture: Picture, seen: Seen, { sheet }: Context): Drawn {
+function followed(picture: Picture, seen: Seen, context: Context): Drawn {
   return draw(picture, (key) => {
     const cell = cellOf(seen, placeOf(key));
-    if (cell !== null) void sheet.select(cell.sheet, cell.address);
+    if (cell !== null) goTo(cell, context);
   });
 }
 

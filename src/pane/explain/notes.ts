@@ -2,6 +2,7 @@ import type { Context } from "../context";
 import { button } from "../dom/blocks";
 import { type Child, element } from "../dom/element";
 import { cellFormat } from "../figures";
+import { asTrouble, troubleText } from "../trouble";
 import { errorCellsText } from "./errorCells";
 import type { Seen } from "./seen";
 import { shownFormat, showsAnswer } from "./shown";
@@ -26,9 +27,14 @@ function cellNotes(seen: Seen, context: Context): readonly Child[] {
   return [note];
 
   async function formatted(): Promise<void> {
-    await context.sheet.format(seen.sheet, seen.address, cellFormat("percent"));
-    note.remove();
-    context.announce("The cell now shows a percent.");
+    try {
+      await context.sheet.format(seen.sheet, seen.address, cellFormat("percent"));
+      note.remove();
+      context.announce("The cell now shows a percent.");
+    } catch (reason) {
+      note.textContent = troubleText(asTrouble(reason));
+      context.announce(note.textContent);
+    }
   }
 }
 

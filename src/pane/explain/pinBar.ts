@@ -6,6 +6,7 @@ import type { Seen } from "./seen";
 export interface PinBar {
   readonly root: HTMLElement;
   readonly isPinned: () => boolean;
+  /** Names the cell; with none there is nothing to keep any more. */
   readonly show: (seen: Seen | null) => void;
 }
 
@@ -33,5 +34,8 @@ export function pinBar(released: () => void): PinBar {
   function show(seen: Seen | null): void {
     cell.textContent = seen?.address ?? "";
     pin.hidden = seen === null;
+    if (seen !== null) return;
+    pinned = false;
+    mark();
   }
 }

@@ -1,7 +1,9 @@
 import type { Entry } from "../../host/sheet";
+import { contains } from "../address";
 import type { Context } from "../context";
 import { button, choice, field } from "../dom/blocks";
 import { element } from "../dom/element";
+import { goTo } from "../goTo";
 import { placing, type Target } from "../placing";
 import { referenceFrom, type Taken } from "../rangePicker";
 import { type StartQuestion, startFormula, startQuestions } from "./startQuestions";
@@ -52,7 +54,7 @@ export function startView(context: Context): View {
 
   function done({ sheet, address }: Target): void {
     restart();
-    void context.sheet.select(sheet, address);
+    goTo({ sheet, address }, context);
   }
 }
 
@@ -76,12 +78,8 @@ function formulaOf({ question, taken, usual }: Plan, there: string): string {
 
 function entriesOf(plan: Plan, target: Target): readonly Entry[] | string {
   const taken = plan.taken.filter((range) => range !== null);
-  const onRange = taken.some(({ sheet, address }) => sheet === target.sheet && isFirst(target.address, address));
-  if (onRange || taken.length === 0) return "Now click the cell in the sheet where the answer should go.";
+  const isAmong = taken.some(({ sheet, address }) => sheet === target.sheet && contains(address, target.address));
+  if (isAmong || taken.length === 0) return "Now click the cell in the sheet where the answer should go.";
   if (plan.usual === undefined) return "Say which treatment is the usual, or compare all pairs.";
   return [{ ...target, content: formulaOf(plan, target.sheet), format: plan.question.format }];
-}
-
-function isFirst(address: string, range: string): boolean {
-  return range === address || range.startsWith(`${address}:`);
 }

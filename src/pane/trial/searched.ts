@@ -1,7 +1,7 @@
 import { findCalls } from "../../formula/findCalls";
 import type { Sheet } from "../../host/sheet";
 import { textsIn } from "../textsIn";
-import { asTrouble } from "../trouble";
+import { unlessTrouble } from "../trouble";
 
 /** What a workbook's formulas of ours tell of its trials. */
 export interface Searched {
@@ -25,12 +25,4 @@ export async function searched(sheet: Pick<Sheet, "calls" | "read">): Promise<Se
     readings.push(await sheet.read(reference, home).catch(unlessTrouble({ cells: [] })));
   }
   return { sheets: formulas.map((formula) => formula.sheet), texts: textsIn(readings) };
-}
-
-/** What to go on with when the spreadsheet would not answer. */
-function unlessTrouble<Instead>(instead: Instead): (reason: unknown) => Instead {
-  return (reason) => {
-    asTrouble(reason);
-    return instead;
-  };
 }

@@ -2,7 +2,7 @@ import "./upkeep.css";
 import type { Upkeep } from "../../host/upkeep";
 import { button } from "../dom/blocks";
 import { element } from "../dom/element";
-import { asTrouble, troubleText } from "../trouble";
+import { asTrouble, troubleText, unlessTrouble } from "../trouble";
 
 /**
  * Tells of cells that show #NAME? because the workbook was opened without Fairbed, and enters them anew when asked.
@@ -16,7 +16,7 @@ export function strangersNote(upkeep: Upkeep): HTMLElement {
   return root;
 
   async function look(): Promise<void> {
-    const { length } = await upkeep.strangers().catch(() => []);
+    const { length } = await upkeep.strangers().catch(unlessTrouble([]));
     const cells = length === 1 ? "1 cell shows" : `${length} cells show`;
     told.textContent = `${cells} #NAME? because the workbook was opened without Fairbed.`;
     root.hidden = length === 0;

@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, it, vi } from "vitest";
+import type { SheetTrouble } from "../../../src/host/sheet";
 import { explain } from "../../../src/words/explain";
 import { comparedByHand } from "../handMadeDesk";
 import { buttonNamed, comparison, settled, shownText, startedPane } from "../startedPane";
@@ -61,6 +62,22 @@ describe("the explanation stays", () => {
     expect(shownText(root)).not.toContain(finding);
   });
 
+  it("not where its own cell holds another formula, or none, by now", async () => {
+    const { root, sheet, desk } = await startedPane();
+    buttonNamed(root, "Keep").click();
+    await sheet.enter("E1", "=FAIRBED.UNEVENNESS(B1:B4)");
+    await settled();
+    expect(desk.asked.at(-1)?.id).toBe("UNEVENNESS");
+    expect(buttonNamed(root, "Keep").getAttribute("aria-pressed")).toBe("true");
+    await sheet.enter("E1", "=1");
+    await settled();
+    expect(shownText(root)).toContain("Or start with a question");
+    await sheet.enter("E2", comparison);
+    sheet.click("E2");
+    await settled();
+    expect(buttonNamed(root, "Keep").getAttribute("aria-pressed")).toBe("false");
+  });
+
   it("while Excel refuses to tell what is selected, with what to do", async () => {
     const { root, sheet } = await startedPane();
     sheet.refuse({ trouble: "editing", where: "" });
@@ -77,6 +94,16 @@ it("a dot that is pressed selects its cell", async () => {
   const { root, sheet } = await startedPane();
   root.querySelector('[aria-label="Straw, C3: 5000 g"]')?.dispatchEvent(new MouseEvent("click", { bubbles: true }));
   expect((await sheet.selection()).address).toBe("C3");
+});
+
+it("a dot whose cell cannot be selected says why", async () => {
+  const { root, sheet } = await startedPane();
+  const editing: SheetTrouble = { trouble: "editing", where: "" };
+  sheet.select = () => Promise.reject(editing);
+  sheet.selection = () => Promise.reject(editing);
+  root.querySelector('[aria-label="Straw, C3: 5000 g"]')?.dispatchEvent(new MouseEvent("click", { bubbles: true }));
+  await settled();
+  expect(shownText(root)).toContain("Press Enter to finish");
 });
 
 it("a refusal shows its sentence, and the code that the cell shows", async () => {
@@ -135,6 +162,18 @@ it("a percent of ours in a General cell is shown as a percent on request", async
   await settled();
   expect(sheet.at("E2")?.format).toBe("0.0%");
   expect(shownText(root)).not.toContain("fraction");
+});
+
+it("where the format cannot be set it says why", async () => {
+  const { root, sheet } = await startedPane();
+  const locked: SheetTrouble = { trouble: "protected", where: "E2" };
+  sheet.format = () => Promise.reject(locked);
+  await sheet.enter("E2", '=FAIRBED.COMPARETWO(B1:B4,C1:C4,"Change")');
+  sheet.click("E2");
+  await settled();
+  buttonNamed(root, "Show as %").click();
+  await settled();
+  expect(shownText(root)).toContain("E2 is protected. Unprotect it first.");
 });
 
 it("labels from the sheet are text and never markup", async () => {
@@ -215,6 +254,9 @@ it("a cell without our call offers to start, and writes the formula", async () =
     .filter((one) => one.textContent === "Take C1:C4")
     .at(-1)
     ?.click();
+  sheet.click("B3");
+  await settled();
+  expect(buttonNamed(root, "Put it there").disabled).toBe(true);
   sheet.click("G7");
   await settled();
   buttonNamed(root, "Put it there").click();
