@@ -74,8 +74,11 @@ async function besideTwo({ call, finding, ranges }: Compared<TwoTreatments>, con
   const usualStood = await columnsBeside(first, usual.name !== null, context.sheet);
   const triedStood = await columnsBeside(second, tried.name !== null, context.sheet);
   if (usualStood === null || triedStood === null) return nothing;
+  const source = (argument: string) => call.arguments[argumentAt(call, argument, context)]?.text ?? "";
+  const options = { worthwhile: source("worthwhile"), lostPlants: source("lost_plants") };
   const at = argumentAt(call, "how", context);
-  return told([usualStood, triedStood], bedsBeside({ call, how: at, usual: usualStood, tried: triedStood }));
+  const stood = { usual: usualStood, tried: triedStood };
+  return told([usualStood, triedStood], bedsBeside({ call, how: at, options, ...stood }));
 }
 
 async function besideMany({ call, finding, ranges }: Compared<ManyTreatments>, context: Context): Promise<Around> {

@@ -22,6 +22,8 @@ export interface TwoStood {
   readonly call: Call;
   /** The number of the call's argument *how*. */
   readonly how: number;
+  /** The call's arguments that COMPAREMANY has as well, as they are typed; "" where they are left out. */
+  readonly options: { readonly worthwhile: string; readonly lostPlants: string };
   readonly usual: Stood;
   readonly tried: Stood;
 }
@@ -49,7 +51,7 @@ export function bedsOf({ beside }: Stood): BesideColumn | null {
 }
 
 /** Both treatments below each other in one column, with a column that names them. */
-function inOneColumn({ usual, tried }: TwoStood, beds: number): string | null {
+function inOneColumn({ usual, tried, options }: TwoStood, beds: number): string | null {
   const { corner } = usual;
   if (corner.sheet !== tried.corner.sheet || corner.column !== tried.corner.column) return null;
   const names = usual.beside.find((column) => {
@@ -66,7 +68,11 @@ function inOneColumn({ usual, tried }: TwoStood, beds: number): string | null {
     return `${quotedSheet(corner.sheet)}!${from}:${to}`;
   };
   const name = quoted(String(names.cells[0] ?? "").trim());
-  return `=FAIRBED.COMPAREMANY(${range(corner.column)},${range(names.column)},,${range(beds)},${name})`;
+  const { worthwhile, lostPlants } = options;
+  const ranges = [range(corner.column), range(names.column), "", range(beds)];
+  const given = [...ranges, name, "", worthwhile, lostPlants];
+  while (given.at(-1) === "") given.pop();
+  return `=FAIRBED.COMPAREMANY(${given.join(",")})`;
 }
 
 /** A text that is the same beside every plant. */

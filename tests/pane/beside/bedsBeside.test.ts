@@ -65,6 +65,14 @@ describe("a bed column beside two treatments", () => {
     expect(again.cautions).toEqual([]);
   });
 
+  it("offers it with the same worthwhile change, and the same rule for lost plants", async () => {
+    const call = (rest: string) => `=FAIRBED.COMPARETWO(D2:D4,D5:D7${rest})`;
+    const offered = async (rest: string) => (await aroundCall(oneColumn, call(rest))).withinBeds?.split("B2:B7")[1];
+    expect(await offered(",,,20%")).toBe(',"Bare soil",,20%)');
+    expect(await offered(',,,,,"count as zero"')).toBe(',"Bare soil",,,"count as zero")');
+    expect(await offered(',"say",,Mulch!K1,90%,"count as zero"')).toBe(',"Bare soil",,Mulch!K1,"count as zero")');
+  });
+
   it("asks for a new layout where several plants of a treatment share a bed", async () => {
     const rows = sideBySide.map(([bed, ...rest], at) => [at === 0 ? (bed ?? null) : at % 2, ...rest]);
     const found = await aroundCall(rows, "=FAIRBED.COMPARETWO(B1:B5,C1:C5)");
