@@ -61,3 +61,27 @@ it("a cell without a formula is left alone, a protected one told, and only a kep
   await settled();
   expect(back?.hidden).toBe(false);
 });
+
+it("several formulas come back one by one, also after one of them was refused", async () => {
+  const { sheet } = await startedPane();
+  const keep = vi.fn<Upkeep["keepAsText"]>();
+  const bring = vi.fn<Upkeep["bringBack"]>(async () => undefined);
+  const fold = keepAsText(sheet, upkeep({ keepAsText: keep, bringBack: bring })) as HTMLDetailsElement;
+  fold.open = true;
+  await settled();
+  for (const address of ["C1", "D1:D9"]) {
+    keep.mockResolvedValueOnce({ ...stranger, address });
+    buttonNamed(fold, "Keep the selected cell as text").click();
+    await settled();
+  }
+  const back = buttonNamed(fold, "Bring the formula back");
+  bring.mockRejectedValueOnce({ ...locked, where: "D1" });
+  for (const said of ["D1 is protected.", "The formula is back in D1. Press once more for C1.", "back in C1."]) {
+    expect(back.hidden).toBe(false);
+    back.click();
+    await settled();
+    expect(fold.textContent).toContain(said);
+  }
+  expect(back.hidden).toBe(true);
+  expect(bring.mock.calls.map(([{ address }]) => address)).toEqual(["D1:D9", "D1:D9", "C1"]);
+});
