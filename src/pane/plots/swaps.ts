@@ -1,7 +1,10 @@
 import type { TwoTreatments } from "../../nouns/findings/twoTreatments";
-import { type RandomSource, randomSource } from "../../numerics/random";
+import { mean } from "../../numerics/moments";
+import { randomSource } from "../../numerics/random";
+import { shuffle } from "../../numerics/shuffle";
 import { amountText } from "../../words/amount";
 import { axis } from "./axis";
+import { line } from "./line";
 import type { Mark, Picture } from "./picture";
 import { scale } from "./scale";
 
@@ -15,12 +18,13 @@ const dot = 3;
 
 /**
  * A hundred trials in which the treatment changes nothing: the plants keep their amounts, their labels are swapped
- * at random (within each pair, where there are pairs). Every swap is a dot at its gap; the real gap is marked.
+ * at random (within each pair, where there are pairs). Every swap is a dot at its gap; the real gap is marked. Null
+ * where a treatment has no plants.
  */
 export function swapsPicture({ usual, tried, pairs, unit }: TwoTreatments): Picture | null {
   const [labelled, other] = [tried.plants.map(({ value }) => value), usual.plants.map(({ value }) => value)];
   if (labelled.length === 0 || other.length === 0) return null;
-  const real = average(labelled) - average(other);
+  const real = mean(labelled) - mean(other);
   const swap = pairs === null ? labelSwaps(labelled, other) : pairSwaps(labelled, other);
   const gaps = Array.from({ length: count }, swap);
   const slack = 1e-9 * Math.max(...[...labelled, ...other].map(Math.abs));
@@ -50,17 +54,7 @@ export function swapsPicture({ usual, tried, pairs, unit }: TwoTreatments): Pict
 
 function realMarks(x: number, text: string): readonly Mark[] {
   const anchor = x < width / 3 ? "start" : x > (width * 2) / 3 ? "end" : "middle";
-  return [
-    {
-      mark: "line",
-      look: "real",
-      points: [
-        [x, 16],
-        [x, ground + 4],
-      ],
-    },
-    { mark: "text", look: "value", at: [x, 11], text, anchor },
-  ];
+  return [line("real", [x, 16], [x, ground + 4]), { mark: "text", look: "value", at: [x, 11], text, anchor }];
 }
 
 /** Dots that would share a place, one on top of the other; higher piles are pressed together. */
@@ -84,23 +78,13 @@ function stacked(places: readonly number[], looks: readonly string[]): readonly 
 function labelSwaps(labelled: readonly number[], other: readonly number[]): () => number {
   const source = randomSource(seed);
   return () => {
-    const mixed = shuffled([...labelled, ...other], source);
-    return average(mixed.slice(0, labelled.length)) - average(mixed.slice(labelled.length));
+    const mixed = shuffle([...labelled, ...other], source);
+    return mean(mixed.slice(0, labelled.length)) - mean(mixed.slice(labelled.length));
   };
 }
 
 function pairSwaps(labelled: readonly number[], other: readonly number[]): () => number {
   const source = randomSource(seed);
   const differences = labelled.map((value, index) => value - (other[index] ?? value));
-  return () => average(differences.map((difference) => (source.below(2) === 0 ? difference : -difference)));
-}
-
-/** Fisher and Yates' shuffle: every order equally likely. */
-function shuffled(values: readonly number[], source: RandomSource): readonly number[] {
-  const rest = [...values];
-  return values.map(() => rest.splice(source.below(rest.length), 1)[0] ?? 0);
-}
-
-function average(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+  return () => mean(differences.map((difference) => (source.below(2) === 0 ? difference : -difference)));
 }

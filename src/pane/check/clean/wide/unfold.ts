@@ -29,6 +29,8 @@ interface Wide {
   readonly cells: readonly (readonly Cell[])[];
   readonly parts: WideParts;
   readonly shape: Shape;
+  /** The number of each row of plants, from 1. */
+  readonly numbers: ReadonlyMap<number, number>;
 }
 
 /**
@@ -36,11 +38,12 @@ interface Wide {
  * that its name tells the treatment as well; cells below a treatment's last plant are none.
  */
 export function unfold(cells: readonly (readonly Cell[])[], parts: WideParts, shape: Shape): Unfolded {
-  const wide = { cells, parts, shape };
+  const wide = { cells, parts, shape, numbers: new Map(parts.rows.map((row, at) => [row, at + 1])) };
   const taken = new Map<number, number>();
   const sources = sourcesOf(wide, taken);
+  const groups = parts.groups.map((group) => ({ group, last: lastPlant(wide, group) }));
   const rows = parts.rows.flatMap((row) =>
-    parts.groups.filter((group) => isThere(wide, row, group)).map((group) => sources.map(({ of }) => of(row, group))),
+    groups.filter(({ last }) => row <= last).map(({ group }) => sources.map(({ of }) => of(row, group))),
   );
   const all = [sources.map(({ heading }) => heading), ...rows];
   return {
@@ -62,14 +65,14 @@ function at({ cells }: Wide, row: number, column: number): From {
 
 /** With treatments across, the name of a plant: its treatment's, and its row's or its number. */
 function plantSource(wide: Wide): Source {
-  const { headingRow, labels, rows } = wide.parts;
+  const { headingRow, labels } = wide.parts;
   const [, origin] = at(wide, headingRow, labels[0] ?? 0);
   return {
     heading: ["Plant", origin],
     of: (row, { heading }) => {
       const [label, from] = at(wide, row, labels[0] ?? heading);
       const number = labels.length === 0 ? "" : cellShown(label);
-      return [`${cellShown(at(wide, headingRow, heading)[0])} ${number || rows.indexOf(row) + 1}`, from];
+      return [`${cellShown(at(wide, headingRow, heading)[0])} ${number || wide.numbers.get(row)}`, from];
     },
   };
 }
@@ -117,9 +120,9 @@ function amount(
   return [0, from[1]];
 }
 
-function isThere(wide: Wide, row: number, { columns }: Group): boolean {
-  if (wide.shape.layout === "picks-across") return true;
-  return wide.parts.rows.some(
-    (other) => other >= row && columns.some((column) => !isBlank(at(wide, other, column)[0])),
-  );
+/** The row of a treatment's last plant; of days every plant has all. */
+function lastPlant(wide: Wide, { columns }: Group): number {
+  const { rows } = wide.parts;
+  if (wide.shape.layout === "picks-across") return rows.at(-1) ?? -1;
+  return rows.findLast((row) => columns.some((column) => !isBlank(at(wide, row, column)[0]))) ?? -1;
 }

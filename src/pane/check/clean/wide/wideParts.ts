@@ -44,15 +44,15 @@ export function wideParts(cells: Cells, headingRow: number, desk: Desk): WidePar
   const measureRow = isMeasures ? headingRow + 1 : null;
   const filled = cells.flatMap((row, at) => (at > (measureRow ?? headingRow) && !row.every(isBlank) ? [at] : []));
   const named = filled.map((row) => cells[row]?.[labels[0] ?? 0] ?? null);
-  const totalRows = labels.length === 0 ? [] : totalsAmong(named, desk).map((index) => filled[index] ?? 0);
+  const totalRows = new Set(labels.length === 0 ? [] : totalsAmong(named, desk).map((index) => filled[index] ?? 0));
   return {
     headingRow,
     measureRow,
     labels,
     groups: groupsOf(headings, counted),
-    rows: filled.filter((row) => !totalRows.includes(row)),
+    rows: filled.filter((row) => !totalRows.has(row)),
     totals: [
-      ...totalRows.map((row) => [row, labels[0] ?? 0] as const),
+      ...[...totalRows].map((row) => [row, labels[0] ?? 0] as const),
       ...totalColumns.map((column) => [headingRow, column] as const),
     ],
   };
