@@ -1,8 +1,10 @@
 import type { TreatmentUnevenness, Unevenness } from "../../nouns/findings/unevenness";
 import { isKnown } from "../../nouns/known";
 import { amountText } from "../../words/amount";
+import { counted } from "../../words/counted";
 import { percentText } from "../../words/percent";
 import { axis } from "./axis";
+import { line } from "./line";
 import type { Mark, Picture } from "./picture";
 import { type Scale, scale } from "./scale";
 
@@ -14,8 +16,9 @@ const most = 8;
 
 /** For every treatment a line from its lowest to its highest plant, with its average and one standard deviation each way. */
 export function unevenPicture({ treatments, unit }: Unevenness): Picture | null {
-  const rows = treatments.filter(({ lowest, highest }) => isKnown(lowest) && isKnown(highest)).slice(0, most);
-  const ends = rows.flatMap(({ lowest, highest }) => [lowest, highest]).filter(isKnown);
+  const known = treatments.filter(({ lowest, highest }) => isKnown(lowest) && isKnown(highest));
+  const rows = known.slice(0, most);
+  const ends = rows.flatMap(({ lowest, highest, ...row }) => [lowest, highest, ...blockEnds(row)]).filter(isKnown);
   if (ends.length === 0) return null;
   const [low, high] = [Math.min(0, ...ends), Math.max(...ends)];
   const place = scale([low, high], [edge, width - edge]);
@@ -24,7 +27,7 @@ export function unevenPicture({ treatments, unit }: Unevenness): Picture | null 
     width,
     height: bottom + 18,
     title: "How much plants treated alike differ",
-    caption: "Line: lowest to highest plant. Block: average, give or take one standard deviation.",
+    caption: `Line: lowest to highest plant. Block: average, give or take one standard deviation.${untold(known.length - rows.length)}`,
     marks: [
       ...axis({ low, high, at: bottom, place, unit }),
       ...rows.flatMap((row, index) => rowMarks(row, index * step, place)),
@@ -34,45 +37,31 @@ export function unevenPicture({ treatments, unit }: Unevenness): Picture | null 
   };
 }
 
+/** One standard deviation on either side of the average: of a few plants it may reach beyond the highest. */
+function blockEnds({ mean, deviation }: Pick<TreatmentUnevenness, "mean" | "deviation">): readonly number[] {
+  return isKnown(mean) && isKnown(deviation) ? [mean - deviation, mean + deviation] : [];
+}
+
+function untold(treatments: number): string {
+  return treatments === 0 ? "" : ` Not drawn: ${counted(treatments, "more treatment")}.`;
+}
+
 function nameOf({ name, unevenness }: TreatmentUnevenness): string {
   const share = isKnown(unevenness) ? `differ by ${percentText(unevenness)}` : "";
   return [name ?? "These plants", share].filter((part) => part !== "").join(": ");
 }
 
 function rowMarks(row: TreatmentUnevenness, top: number, place: Scale): readonly Mark[] {
-  const { mean, deviation, lowest, highest } = row;
+  const { mean, lowest, highest } = row;
   const at = top + 23;
   const marks: Mark[] = [{ mark: "text", look: "name new", at: [edge, top + 12], text: nameOf(row), anchor: "start" }];
-  if (isKnown(lowest) && isKnown(highest)) {
-    marks.push({
-      mark: "line",
-      look: "reach",
-      points: [
-        [place(lowest), at],
-        [place(highest), at],
-      ],
-    });
+  if (isKnown(lowest) && isKnown(highest)) marks.push(line("reach", [place(lowest), at], [place(highest), at]));
+  const [from, to] = blockEnds(row).map(place);
+  if (from !== undefined && to !== undefined) {
+    marks.push({ mark: "box", look: "spread", from: [from, at - 5], to: [to, at + 5] });
   }
-  if (!isKnown(mean)) return marks;
-  if (isKnown(deviation)) {
-    marks.push({
-      mark: "box",
-      look: "spread",
-      from: [place(mean - deviation), at - 5],
-      to: [place(mean + deviation), at + 5],
-    });
-  }
-  return [
-    ...marks,
-    {
-      mark: "line",
-      look: "average new",
-      points: [
-        [place(mean), at - 7],
-        [place(mean), at + 7],
-      ],
-    },
-  ];
+  if (isKnown(mean)) marks.push(line("average new", [place(mean), at - 7], [place(mean), at + 7]));
+  return marks;
 }
 
 function factOf(row: TreatmentUnevenness, unit: string | null): string {
