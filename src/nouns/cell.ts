@@ -12,3 +12,8 @@ export type Cell = number | string | boolean | null | ErrorCell;
 export function isErrorCell(cell: Cell): cell is ErrorCell {
   return typeof cell === "object" && cell !== null;
 }
+
+/** Whether nothing is to be seen in a cell: it is empty, or holds a text of spaces. */
+export function isEmpty(cell: Cell | undefined): boolean {
+  return cell === undefined || cell === null || (typeof cell === "string" && cell.trim() === "");
+}

@@ -1,5 +1,5 @@
+import { isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
-import { isEmpty } from "../ranges/cellsOf";
 import type { Argument } from "../ranges/option";
 
 /** The dates of a log; null where they are left out, or one empty cell stands for them. */

@@ -1,7 +1,7 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
-import { cellsOf, isEmpty } from "../ranges/cellsOf";
+import { cellsOf } from "../ranges/cellsOf";
 import { labelKey } from "../ranges/labelKey";
 import { type Argument, missing } from "../ranges/option";
 import { placeOf } from "../ranges/placeOf";

@@ -1,6 +1,5 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
 import type { Unusable } from "../nouns/sample";
-import { isEmpty } from "./cellsOf";
 import { isLostWord } from "./isLostWord";
 import { isNoneWord } from "./isNoneWord";
 import { isNotRecordedWord } from "./isNotRecordedWord";

@@ -1,4 +1,4 @@
-import type { Cell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 
 /** A range's cells in reading order: row by row. */
@@ -10,11 +10,6 @@ export function cellsOf(range: CellRange): readonly Cell[] {
 /** How many columns a range has; at least 1, so that places can be worked out. */
 export function widthOf(range: CellRange): number {
   return Math.max(1, range.cells[0]?.length ?? 1);
-}
-
-/** Whether nothing is to be seen in the cell: empty, or a text of spaces. */
-export function isEmpty(cell: Cell): boolean {
-  return cell === null || (typeof cell === "string" && cell.trim() === "");
 }
 
 /** How many cells there are, in reading order, up to and with the last filled one. */

@@ -1,5 +1,4 @@
-import type { Cell } from "../nouns/cell";
-import { isEmpty } from "./cellsOf";
+import { type Cell, isEmpty } from "../nouns/cell";
 import { dateInText } from "./dateInText";
 import { headingParts } from "./headingParts";
 import { isLostWord } from "./isLostWord";

@@ -1,5 +1,4 @@
-import type { Cell } from "../nouns/cell";
-import { isEmpty } from "./cellsOf";
+import { type Cell, isEmpty } from "../nouns/cell";
 import { isLostWord } from "./isLostWord";
 import { isNoneWord } from "./isNoneWord";
 import { isNotRecordedWord } from "./isNotRecordedWord";

@@ -1,7 +1,6 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
 import { dayOf } from "../nouns/day";
 import type { Remark } from "../nouns/reading";
-import { isEmpty } from "./cellsOf";
 import { cellText } from "./cellText";
 import { labelKey } from "./labelKey";
 import { namesAlike } from "./namesAlike";

@@ -1,7 +1,7 @@
-import type { Cell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
-import { isEmpty, widthOf } from "./cellsOf";
+import { widthOf } from "./cellsOf";
 
 /** An optional argument as the call hands it over: null or missing when omitted. */
 export type Argument = CellRange | null | undefined;

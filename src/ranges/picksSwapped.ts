@@ -1,7 +1,6 @@
-import type { Cell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
-import { isEmpty } from "./cellsOf";
 import { isAmountLike } from "./isAmountLike";
 import type { LogRanges } from "./pickRanges";
 import { readDate } from "./readDate";

@@ -1,5 +1,5 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
-import { isEmpty } from "./cellsOf";
+import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
+
 import { cellText } from "./cellText";
 
 /** A label as typed, single-spaced; null for an empty cell or an error value. */

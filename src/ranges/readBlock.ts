@@ -1,6 +1,6 @@
-import type { Cell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
-import { isEmpty, widthOf } from "./cellsOf";
+import { widthOf } from "./cellsOf";
 import { type ColumnKind, columnKind, isHeadingLike } from "./columnKind";
 
 /** One column of a block, without its heading. */

@@ -1,6 +1,5 @@
-import { type Cell, isErrorCell } from "../nouns/cell";
+import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
 import { dayOf, type WrittenDay } from "../nouns/day";
-import { isEmpty } from "./cellsOf";
 import { dateInText } from "./dateInText";
 
 /** Which of two bare numbers is the day. */

@@ -1,8 +1,8 @@
-import type { Cell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import { isProblem, type Problem } from "../nouns/problem";
 import type { Sample } from "../nouns/sample";
-import { cellsOf, filledLength, isEmpty } from "./cellsOf";
+import { cellsOf, filledLength } from "./cellsOf";
 import type { Extent } from "./extent";
 import { headingOf } from "./headingOf";
 import { isAmountLike } from "./isAmountLike";

@@ -1,7 +1,8 @@
+import { isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import { isProblem, type Problem, type Shape } from "../nouns/problem";
 import type { Sample } from "../nouns/sample";
-import { cellsOf, filledLength, isEmpty, widthOf } from "./cellsOf";
+import { cellsOf, filledLength, widthOf } from "./cellsOf";
 import { headingOf } from "./headingOf";
 import { type Negatives, readSample } from "./readSample";
 import { sameShape, shapeOf } from "./sameShape";

@@ -1,7 +1,8 @@
+import { isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Place } from "../nouns/place";
 import { isProblem, type Problem } from "../nouns/problem";
-import { isEmpty, widthOf } from "./cellsOf";
+import { widthOf } from "./cellsOf";
 import { cellText } from "./cellText";
 import { type CellColumn, cellIn, columnBelow } from "./columnBelow";
 import { headingOf } from "./headingOf";

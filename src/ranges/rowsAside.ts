@@ -1,6 +1,5 @@
-import type { Cell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { TotalRow } from "../nouns/reading";
-import { isEmpty } from "./cellsOf";
 import type { Block, BlockColumn } from "./readBlock";
 import { totalLabels } from "./totalLabels";
 

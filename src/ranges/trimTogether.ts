@@ -1,5 +1,5 @@
+import { isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
-import { isEmpty } from "./cellsOf";
 
 /**
  * Ranges that belong together without the rows that are empty in all of them at the end, so that B2:B1000 may be given.

@@ -1,6 +1,6 @@
 import { quotedSheet } from "../../formula/quoted";
 import type { Sheet } from "../../host/sheet";
-import type { Cell } from "../../nouns/cell";
+import { type Cell, isEmpty } from "../../nouns/cell";
 import type { CellRange, Corner } from "../../nouns/cellRange";
 import { addressOf } from "../address";
 
@@ -54,11 +54,11 @@ export async function columnsBeside(range: CellRange, headed: boolean, sheet: Sh
 }
 
 function textsAbove(cells: readonly Cell[]): readonly string[] {
-  const run = cells.slice(cells.findLastIndex((cell) => cell === null || cell === "") + 1);
+  const run = cells.slice(cells.findLastIndex(isEmpty) + 1);
   return run.flatMap((cell) => (typeof cell === "string" ? [cell.trim()] : []));
 }
 
 function untilEmpty(columns: readonly BesideColumn[]): readonly BesideColumn[] {
-  const empty = columns.findIndex(({ cells }) => cells.every((cell) => cell === null || cell === ""));
+  const empty = columns.findIndex(({ cells }) => cells.every(isEmpty));
   return empty < 0 ? columns : columns.slice(0, empty);
 }

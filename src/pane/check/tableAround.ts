@@ -1,6 +1,6 @@
 import { quotedSheet } from "../../formula/quoted";
 import type { Selection, Sheet } from "../../host/sheet";
-import type { Cell } from "../../nouns/cell";
+import { isEmpty } from "../../nouns/cell";
 import { addressOf, beyond, firstSpot } from "../address";
 
 /** So many columns on either side are looked at. */
@@ -58,8 +58,4 @@ function walk(
     if (blanks === 0) last = next;
   }
   return last;
-}
-
-function isEmpty(cell: Cell | undefined): boolean {
-  return cell === undefined || cell === null || cell === "";
 }

@@ -1,4 +1,4 @@
-import type { Cell } from "../../nouns/cell";
+import { type Cell, isEmpty } from "../../nouns/cell";
 import { bedLayout, type Stand } from "../beside/bedLayout";
 import { labelOf } from "../beside/repeatsBeside";
 import { BEDS, DATES, PLANTS } from "../headings";
@@ -75,8 +75,8 @@ function isFilledRow(row: readonly Cell[]): boolean {
   return row.some(isFilled);
 }
 
-function isFilled(cell: Cell | undefined): cell is Exclude<Cell, null> {
-  return cell !== null && cell !== undefined && cell !== "";
+function isFilled(cell: Cell): cell is Exclude<Cell, null> {
+  return !isEmpty(cell);
 }
 
 /** The first row of two texts or more and nothing else, with a number below it. */

@@ -1,5 +1,5 @@
 import type { NewCell } from "../../../host/newSheet";
-import type { Cell } from "../../../nouns/cell";
+import { type Cell, isEmpty } from "../../../nouns/cell";
 import type { LookedOver, ReadColumn } from "../../../nouns/findings/lookedOver";
 import type { Reading } from "../../../nouns/reading";
 import { counted } from "../../../words/counted";
@@ -47,7 +47,7 @@ export function cleanTable({ range, found }: Pick<LookedAt, "range" | "found">, 
     const inRow = readings.get(at + 1) ?? [];
     const out = inRow.find(isLeftOut);
     if (out !== undefined) changes.push(leftOut(out, cells, rules));
-    else if (at >= found.from && !cells.every(isBlank)) copy({ at, from: found.from, cells, inRow });
+    else if (at >= found.from && !cells.every(isEmpty)) copy({ at, from: found.from, cells, inRow });
   }
   changes.push(...kept.flatMap((one, index) => typedChange(one, typed[index] ?? 0)));
   return {
@@ -88,7 +88,7 @@ interface RowAt {
 
 function keptColumns(rows: readonly (readonly Cell[])[], { columns, from }: LookedOver): readonly Kept[] {
   const places = Array.from({ length: rows[0]?.length ?? 0 }, (_, at) => at);
-  const filled = places.filter((at) => rows.some((row) => !isBlank(row[at] ?? null)));
+  const filled = places.filter((at) => rows.some((row) => !isEmpty(row[at])));
   return filled.map((at, index) => {
     const read = columns.find(({ column }) => column === at + 1) ?? null;
     const first = from === 0 ? null : (rows[0]?.[at] ?? null);
@@ -139,8 +139,4 @@ function typedChange({ heading, read }: Kept, count: number): readonly Change[] 
   const [one, became] = read?.kind === "date" ? ["date", "dates"] : ["number", "numbers"];
   const was = `${counted(count, one)} typed as text`;
   return [{ where: `Column ${heading.text}`, was, became, why: "A text cannot be added up, or put in order, as one." }];
-}
-
-function isBlank(cell: Cell): boolean {
-  return cell === null || cell === "";
 }

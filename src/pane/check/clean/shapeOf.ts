@@ -1,7 +1,7 @@
 import type { Desk } from "../../../answers/desk";
-import type { Cell } from "../../../nouns/cell";
+import { type Cell, isEmpty } from "../../../nouns/cell";
 import type { Layout, Shape } from "./shape";
-import { columnsRead, isBlank, wideParts } from "./wide/wideParts";
+import { columnsRead, wideParts } from "./wide/wideParts";
 
 /** So many days across make a table of picks across. */
 const fewestDays = 3;
@@ -11,7 +11,7 @@ const fewestDays = 3;
  * days, or names that name no unit, stand across. The grower may say otherwise.
  */
 export function shapeOf(cells: readonly (readonly Cell[])[], desk: Desk): Shape {
-  const first = cells.findIndex((row) => row.filter((cell) => !isBlank(cell)).length > 1);
+  const first = cells.findIndex((row) => row.filter((cell) => !isEmpty(cell)).length > 1);
   const at = Math.max(0, first);
   return { layout: layoutOf(cells, at, desk), headingRow: at + 1, blankIsNone: false };
 }

@@ -1,7 +1,7 @@
-import type { Cell } from "../../../../nouns/cell";
+import { type Cell, isEmpty } from "../../../../nouns/cell";
 import { cellShown } from "../cleanCell";
 import type { Shape } from "../shape";
-import { type Group, isBlank, type WideParts } from "./wideParts";
+import type { Group, WideParts } from "./wideParts";
 
 /** Where a cell of the long table comes from: row and column from 1 in the wide one. */
 export type Origin = readonly [row: number, column: number];
@@ -82,7 +82,7 @@ function labelSources(wide: Wide): readonly Source[] {
   return labels.map((column, index) => {
     const [heading, origin] = at(wide, headingRow, column);
     const name = wide.shape.layout === "picks-across" && index === 0 ? "Plant" : `Name ${index + 1}`;
-    return { heading: [isBlank(heading) ? name : heading, origin], of: (row) => at(wide, row, column) };
+    return { heading: [isEmpty(heading) ? name : heading, origin], of: (row) => at(wide, row, column) };
   });
 }
 
@@ -102,7 +102,7 @@ function amountSources(wide: Wide, taken: Map<number, number>): readonly Source[
   return widest.map((column, index) => {
     const [measure, origin] = at(wide, measureRow ?? headingRow, column);
     const name = widest.length === 1 ? "Amount" : `Amount ${index + 1}`;
-    const heading = measureRow === null || isBlank(measure) ? name : measure;
+    const heading = measureRow === null || isEmpty(measure) ? name : measure;
     return { heading: [heading, origin], of: (row, group) => amount(wide, [row, group.columns[index] ?? null], taken) };
   });
 }
@@ -115,7 +115,7 @@ function amount(
   if (column === null) return [null, [row + 1, 1]];
   const from = at(wide, row, column);
   const { blankIsNone, layout } = wide.shape;
-  if (!isBlank(from[0]) || !blankIsNone || layout !== "picks-across") return from;
+  if (!isEmpty(from[0]) || !blankIsNone || layout !== "picks-across") return from;
   taken.set(column + 1, (taken.get(column + 1) ?? 0) + 1);
   return [0, from[1]];
 }
@@ -124,5 +124,5 @@ function amount(
 function lastPlant(wide: Wide, { columns }: Group): number {
   const { rows } = wide.parts;
   if (wide.shape.layout === "picks-across") return rows.at(-1) ?? -1;
-  return rows.findLast((row) => columns.some((column) => !isBlank(at(wide, row, column)[0]))) ?? -1;
+  return rows.findLast((row) => columns.some((column) => !isEmpty(at(wide, row, column)[0]))) ?? -1;
 }

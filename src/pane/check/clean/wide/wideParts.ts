@@ -1,5 +1,5 @@
 import type { Desk } from "../../../../answers/desk";
-import type { Cell } from "../../../../nouns/cell";
+import { type Cell, isEmpty } from "../../../../nouns/cell";
 import type { LookedOver, ReadColumn } from "../../../../nouns/findings/lookedOver";
 import { typed } from "../../../ask";
 
@@ -32,7 +32,7 @@ type Cells = readonly (readonly Cell[])[];
 export function wideParts(cells: Cells, headingRow: number, desk: Desk): WideParts {
   const headings = cells[headingRow] ?? [];
   const below = cells.slice(headingRow + 1);
-  const used = headings.map((_, at) => at).filter((at) => !below.every((row) => isBlank(row[at] ?? null)));
+  const used = headings.map((_, at) => at).filter((at) => !below.every((row) => isEmpty(row[at] ?? null)));
   const labels = labelColumns(cells.slice(headingRow), used, desk);
   const values = used.filter((at) => !labels.includes(at));
   const totalColumns = totalsAmong(
@@ -42,7 +42,7 @@ export function wideParts(cells: Cells, headingRow: number, desk: Desk): WidePar
   const counted = values.filter((at) => !totalColumns.includes(at));
   const isMeasures = counted.length > 0 && counted.every((at) => isName(below[0]?.[at] ?? null, desk));
   const measureRow = isMeasures ? headingRow + 1 : null;
-  const filled = cells.flatMap((row, at) => (at > (measureRow ?? headingRow) && !row.every(isBlank) ? [at] : []));
+  const filled = cells.flatMap((row, at) => (at > (measureRow ?? headingRow) && !row.every(isEmpty) ? [at] : []));
   const named = filled.map((row) => cells[row]?.[labels[0] ?? 0] ?? null);
   const totalRows = new Set(labels.length === 0 ? [] : totalsAmong(named, desk).map((index) => filled[index] ?? 0));
   return {
@@ -62,7 +62,7 @@ export function wideParts(cells: Cells, headingRow: number, desk: Desk): WidePar
 function labelColumns(table: Cells, used: readonly number[], desk: Desk): readonly number[] {
   const kinds = columnsRead(table, desk);
   const isLabel = (at: number, index: number) =>
-    kinds.find(({ column }) => column === at + 1)?.kind === "label" || (index === 0 && isBlank(table[0]?.[at] ?? null));
+    kinds.find(({ column }) => column === at + 1)?.kind === "label" || (index === 0 && isEmpty(table[0]?.[at] ?? null));
   const first = used.findIndex((at, index) => !isLabel(at, index));
   return used.slice(0, first < 0 ? used.length : first);
 }
@@ -72,7 +72,7 @@ function groupsOf(headings: readonly Cell[], values: readonly number[]): readonl
   const groups: { heading: number; columns: number[] }[] = [];
   for (const column of values) {
     const before = groups.at(-1);
-    if (isBlank(headings[column] ?? null) && before !== undefined) before.columns.push(column);
+    if (isEmpty(headings[column] ?? null) && before !== undefined) before.columns.push(column);
     else groups.push({ heading: column, columns: [column] });
   }
   return groups;
@@ -92,7 +92,7 @@ function totalsAmong(names: readonly Cell[], desk: Desk): readonly number[] {
 
 /** A text that is neither an amount nor a date: the name of what was measured. */
 function isName(cell: Cell, desk: Desk): boolean {
-  if (typeof cell !== "string" || isBlank(cell)) return false;
+  if (typeof cell !== "string" || isEmpty(cell)) return false;
   return columnsRead([[cell], [cell]], desk)[0]?.kind === "label";
 }
 
@@ -108,8 +108,4 @@ function lookedOver(cells: Cells, desk: Desk, kind: string | null = null): Looke
   });
   const reply = desk.ask("LOOKOVER", given);
   return "problem" in reply || reply.finding.finding !== "looked-over" ? null : reply.finding;
-}
-
-export function isBlank(cell: Cell): boolean {
-  return cell === null || cell === "";
 }
