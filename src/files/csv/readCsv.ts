@@ -3,7 +3,7 @@ import type { Book, BookCell, Look } from "../book";
 import type { FileProblem } from "../fileProblem";
 import { mostCells } from "../open/openBook";
 import { limits } from "../zip/openPackage";
-import { csvRows, type Field, separatorOf } from "./csvRows";
+import { csvRows, type Field, type Separator, separatorOf } from "./csvRows";
 
 /** The look of a date written 2026-05-03. */
 const looks: readonly Look[] = [{}, { pattern: "yyyy-mm-dd" }];
@@ -17,7 +17,8 @@ const firstDay = Date.UTC(1899, 11, 30);
 /**
  * Reads a table of text (RFC 4180; also with semicolons or tabs, and then with decimal commas). Plain numbers become
  * numbers, days written 2026-05-03 become dates; everything else stays the text that it is: a text that starts with
- * "=" is no formula, and an apostrophe that guards such a text is taken off.
+ * "=" is no formula, and an apostrophe that guards such a text is taken off. So does a number that may be a thousand
+ * times larger ("1.250" beside decimal commas): whoever reads the cell can list it as doubtful.
  *
  * @param name of the sheet
  */
@@ -53,7 +54,7 @@ function decoded(bytes: Uint8Array): string | undefined {
   }
 }
 
-function cellReader(separator: string): (field: Field) => BookCell {
+function cellReader(separator: Separator): (field: Field) => BookCell {
   const remembered = new Map<string, BookCell>();
   return (field) => {
     if (field.quoted) return csvCell(field, separator);
@@ -74,7 +75,7 @@ function filledCells(fields: readonly Field[], cellOf: (field: Field) => BookCel
   return filled;
 }
 
-function csvCell({ text, quoted }: Field, separator: string): BookCell {
+function csvCell({ text, quoted }: Field, separator: Separator): BookCell {
   if (quoted) return { value: unguarded(text) };
   const day = dayOf(text);
   if (day !== undefined) return { value: day, look: 1 };
@@ -82,10 +83,22 @@ function csvCell({ text, quoted }: Field, separator: string): BookCell {
 }
 
 /** A comma is a decimal sign only where it does not part the cells. */
-function numberOf(text: string, separator: string): number | undefined {
-  const plain = separator === "," ? text.trim() : text.trim().replace(",", ".");
+function numberOf(text: string, separator: Separator): number | undefined {
+  const typed = text.trim();
+  if (doubtful[separator].test(typed)) return undefined;
+  const plain = separator === "," ? typed : typed.replace(",", ".");
   return /^[-+]?(?:0|[1-9]\d{0,14})(?:\.\d+)?(?:e[-+]?\d{1,3})?$/i.test(plain) ? Number(plain) : undefined;
 }
+
+/**
+ * Three digits behind the sign that may part thousands: the point where semicolons make room for decimal commas, the
+ * comma beside tabs, which make room for either. A comma between commas stands in quotes, and so is a text.
+ */
+const doubtful: Readonly<Record<Separator, RegExp>> = {
+  ",": /^$/,
+  ";": /^[-+]?[1-9]\d{0,2}\.\d{3}$/,
+  "\t": /^[-+]?[1-9]\d{0,2},\d{3}$/,
+};
 
 function dayOf(text: string): number | undefined {
   const found = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text.trim());
@@ -96,7 +109,8 @@ function dayOf(text: string): number | undefined {
   return real ? (moment.getTime() - firstDay) / dayLength : undefined;
 }
 
+/** A sign alone ("-" for none) is no formula, and is never guarded. */
 function unguarded(text: string): Cell {
   if (text === "") return null;
-  return /^'[=+\-@\t\r]/.test(text) ? text.slice(1) : text;
+  return /^'+[=+\-@\t\r][\s\S]/.test(text) ? text.slice(1) : text;
 }

@@ -29,6 +29,42 @@ it("reads semicolons with decimal commas, and tabs", () => {
   expect(cells("bed\tkg\n1\t12.5")).toMatchObject({ A2: { value: 1 }, B2: { value: 12.5 } });
 });
 
+it("leaves a number that may be a thousand times larger as it is typed, to be listed as doubtful", () => {
+  expect(cells("kg;g\n1.250;1,250\n12.5;-2.000\n0.250;1234.500")).toEqual({
+    A1: { value: "kg" },
+    B1: { value: "g" },
+    A2: { value: "1.250" },
+    B2: { value: 1.25 },
+    A3: { value: 12.5 },
+    B3: { value: "-2.000" },
+    A4: { value: 0.25 },
+    B4: { value: 1234.5 },
+  });
+  expect(cells("kg\tg\n1.250\t1,250")).toMatchObject({ A2: { value: 1.25 }, B2: { value: "1,250" } });
+  expect(cells("kg,g\n1.250,7")).toMatchObject({ A2: { value: 1.25 } });
+});
+
+it("finds what parts the cells below a title, and past quotes", () => {
+  expect(cells("Courgettes 2023\nbed;kg\n1;12,5")).toMatchObject({ B3: { value: 12.5 } });
+  expect(cells('"a;b;c\n;",kg\n1,12.5')).toMatchObject({ A1: { value: "a;b;c\n;" }, B2: { value: 12.5 } });
+  expect(cells("one\ntwo")).toEqual({ A1: { value: "one" }, A2: { value: "two" } });
+});
+
+it("reads a field of any length, closed or not, and every end of a row", () => {
+  const long = "a".repeat(20_000_000);
+  for (const end of ['"",7', ""]) {
+    const { A1 } = cells(`"${long}${end}`);
+    expect(A1?.value === long + end.replace('""', '"')).toBe(true);
+  }
+  expect(cells('"open, 1\n2')).toEqual({ A1: { value: "open, 1\n2" } });
+  expect(cells('a\rb\n\nd,"x"y,\r\n')).toEqual({
+    A1: { value: "a" },
+    A2: { value: "b" },
+    A4: { value: "d" },
+    B4: { value: "xy" },
+  });
+});
+
 it("makes no formula of any text", () => {
   const found = cells('=1+1,+1+1,-2+3,@SUM(A1),"=HYPERLINK(""http://x"")",\'=1+1');
   expect(Object.values(found)).toEqual(
