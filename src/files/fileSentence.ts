@@ -14,7 +14,8 @@ const sentences: Sentences = {
     "This file is no table of text. Save it as .csv or .xlsx in your spreadsheet program, and open that.",
   "too-large": ({ megabytes, limit }) =>
     `This file has ${megabytes} MB. Up to ${limit} MB can be opened here. Save the sheets you need on their own.`,
-  bomb: ({ megabytes, limit }) => `This file would unpack to ${megabytes} MB. Up to ${limit} MB can be opened here.`,
+  bomb: ({ megabytes, limit }) =>
+    `This file would unpack to ${megabytes} MB. Up to ${limit} MB can be opened here. Save the sheets you need on their own.`,
   "too-many-cells": ({ cells, limit }) =>
     `This file has ${grouped(cells)} cells. Up to ${grouped(limit)} can be opened here. Save the rows you need on their own.`,
 };

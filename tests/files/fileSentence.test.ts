@@ -24,7 +24,7 @@ it("says why a file was refused, and what to do", () => {
       "This file is damaged, so that it cannot be read whole. Fetch it again from where you have it.",
       "This file is no table of text. Save it as .csv or .xlsx in your spreadsheet program, and open that.",
       "This file has 130 MB. Up to 100 MB can be opened here. Save the sheets you need on their own.",
-      "This file would unpack to 2131 MB. Up to 500 MB can be opened here.",
+      "This file would unpack to 2131 MB. Up to 500 MB can be opened here. Save the sheets you need on their own.",
       "This file has 1 000 000 cells. Up to 600 000 can be opened here. Save the rows you need on their own.",
     ]
   `);

@@ -33,7 +33,7 @@ function fill(
     }
   }
   const bottom = row + spill.length - 1;
-  const right = column + Math.max(0, ...spill.map((values) => values.length - 1));
+  const right = spill.reduce((last, values) => Math.max(last, column + values.length - 1), column);
   cells.get(row)?.set(column, { ...own, fills: { top: row, left: column, bottom, right } });
 }
 
