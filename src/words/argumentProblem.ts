@@ -90,7 +90,7 @@ function percentOutside(argument: string, given: number, [low, high]: readonly [
   return `${argument} is ${exact(given)}. Give a percent ${between(argument, exact(low), exact(high))}.`;
 }
 
-/** Losses and unevenness may be 0 or start there; everywhere else both ends are out of bounds. */
+/** Losses and confidence may be as low as their bound; everywhere else both ends are out of bounds. */
 function between(argument: string, low: string, high: string): string {
   return argument === "losses" || argument === "confidence"
     ? `from ${low} to below ${high}`

@@ -1,6 +1,6 @@
 import type { Explanation } from "../nouns/explanation";
 import type { ChanceToSee } from "../nouns/findings/planning";
-import { outOfHundred } from "./chance";
+import { othersOfHundred } from "./chance";
 import { tellChanceToSee } from "./chanceToSee";
 import { counted } from "./counted";
 import { lookOutFor } from "./lookOutFor";
@@ -23,7 +23,7 @@ export function explainChanceToSee(found: ChanceToSee): Explanation {
 
 function luck({ change, chanceToSee }: ChanceToSee): readonly string[] {
   if (change === 0) return ["That is luck alone: the plants just fell that way."];
-  return [`The other ${outOfHundred(1 - chanceToSee)} of 100 would not show it, by bad luck.`];
+  return [`The other ${othersOfHundred(chanceToSee)} of 100 would not show it, by bad luck.`];
 }
 
 function next(found: ChanceToSee): readonly string[] {

@@ -15,9 +15,10 @@ export function halfDaysOf({ plants }: HalfPicked): readonly number[] {
 }
 
 function finding(found: HalfPicked): string {
-  const days = halfDaysOf(found);
+  const days = halfDaysOf(found).toSorted((one, other) => one - other);
+  const [first = 0] = days;
+  const last = days.at(-1) ?? first;
   if (!isKnown(found.mean)) return "No plant has a harvest with dates.";
-  const [first, last] = [Math.min(...days), Math.max(...days)];
   if (days.length === 1) return `Half the plant's harvest was in by day ${plainNumber(first)}. ${CARE}`;
   const span = first === last ? "" : `, from day ${plainNumber(first)} to day ${plainNumber(last)}`;
   const plants = counted(days.length, "plant");

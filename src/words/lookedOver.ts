@@ -1,6 +1,6 @@
 import type { Told } from "../nouns/explanation";
 import type { LookedOver } from "../nouns/findings/lookedOver";
-import type { NEEDS_A_LOOK, Reading } from "../nouns/reading";
+import type { NEEDS_A_LOOK, ReadingKind } from "../nouns/reading";
 import { counted } from "./counted";
 import { listText } from "./list";
 import { placeText } from "./place";
@@ -25,20 +25,16 @@ const FIRST = 3;
 
 /** The first three cells that need a look, in the sheet's order, each with what it looks like. */
 function firstPlaces({ readings }: LookedOver): string {
-  const looks = readings.filter((reading) => reading.kind in LOOKS_LIKE);
-  const named = looks.filter((reading, at) => looks.findIndex((one) => isSame(one, reading)) === at).slice(0, FIRST);
-  if (named.length === 0) return "";
-  const texts = named.map((reading) => `${placeText(reading.place)} (${LOOKS_LIKE[reading.kind as Look]})`);
-  return `First look at ${listText(texts)}.`;
+  const named = new Map<string, string>();
+  for (const { place, kind } of readings) {
+    if (named.size === FIRST) break;
+    const [where, like] = [placeText(place), looksLike[kind]];
+    if (like !== undefined && !named.has(where)) named.set(where, `${where} (${like})`);
+  }
+  return named.size === 0 ? "" : `First look at ${listText([...named.values()])}.`;
 }
 
-function isSame(one: Reading, other: Reading): boolean {
-  return one.place.row === other.place.row && one.place.column === other.place.column;
-}
-
-type Look = (typeof NEEDS_A_LOOK)[number];
-
-const LOOKS_LIKE: Readonly<Record<Look, string>> = {
+const needsALook: Readonly<Record<(typeof NEEDS_A_LOOK)[number], string>> = {
   unreadable: "cannot be read",
   "possible-total": "a total?",
   "possible-double": "entered twice?",
@@ -49,3 +45,5 @@ const LOOKS_LIKE: Readonly<Record<Look, string>> = {
   "names-alike": "like another name",
   "name-once": "used once",
 };
+
+const looksLike: Readonly<Partial<Record<ReadingKind, string>>> = needsALook;

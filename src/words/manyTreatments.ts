@@ -3,6 +3,7 @@ import type { AgainstUsual, ManyTreatments } from "../nouns/findings/manyTreatme
 import { isKnown } from "../nouns/known";
 import type { Verdict } from "../nouns/verdict";
 import { amountText } from "./amount";
+import { type DirectionWords, directionWords } from "./direction";
 import { inSentences } from "./inSentences";
 import { manySay } from "./manySay";
 import { moreOrLess } from "./moreOrLess";
@@ -40,7 +41,7 @@ export function manyAverages({ treatments, unit }: ManyTreatments): string {
 }
 
 /** Every verdict with the treatments that have it, in the order of their averages. */
-function verdicts({ treatments }: ManyTreatments, usual: string): readonly string[] {
+function verdicts({ treatments, worthwhile }: ManyTreatments, usual: string): readonly string[] {
   const told = treatments.flatMap(({ name, againstUsual: against }): readonly Against[] =>
     against === null ? [] : [{ name: shortLabel(name), against }],
   );
@@ -49,7 +50,7 @@ function verdicts({ treatments }: ManyTreatments, usual: string): readonly strin
     const those = told.filter(({ against }) => against.verdict === kind);
     const size = decided[kind];
     return size === undefined
-      ? undecided(kind, those, usual)
+      ? undecided(those, ending(kind, usual, directionWords(worthwhile.lessWanted)))
       : sentences(...those.map((one) => gave(one, usual, size)));
   });
 }
@@ -62,7 +63,8 @@ interface Against {
 
 /** "Straw gave 46 % more than Bare soil: enough to matter." */
 function gave({ name, against }: Against, usual: string, size: string): string {
-  return `${sentenceStart(name)} gave ${changeText(against) ?? "hardly more"} than ${usual}: ${size}.`;
+  const hardly = against.verdict.startsWith("down") ? "hardly less" : "hardly more";
+  return `${sentenceStart(name)} gave ${changeText(against) ?? hardly} than ${usual}: ${size}.`;
 }
 
 const decided: Readonly<Partial<Record<Verdict, string>>> = {
@@ -75,20 +77,19 @@ const decided: Readonly<Partial<Record<Verdict, string>>> = {
 };
 
 /** "Grass clippings (12 % more) and Woodchip (2 % more) are not settled." */
-function undecided(verdict: Verdict, those: readonly Against[], usual: string): string {
+function undecided(those: readonly Against[], end: string): string {
   const named = those.map(({ name, against }) => {
     const change = changeText(against);
     return change === null ? name : `${name} (${change})`;
   });
-  const alike = those.every(({ against }) => isKnown(against.change));
-  const one =
-    verdict === "none" && alike ? "cannot be judged, as plants treated alike do not differ" : ending(verdict, usual);
+  const noRange = those.every(({ against }) => against.verdict === "none" && isKnown(against.change));
+  const one = noRange ? "cannot be judged, as plants treated alike do not differ" : end;
   const several = one.replace(/^is /, "are ").replace(/^has /, "have ");
   return inSentences(named, (list, items) => `${sentenceStart(list)} ${items === 1 ? one : several}.`);
 }
 
 /** What is said of one treatment. */
-function ending(verdict: Verdict, usual: string): string {
+function ending(verdict: Verdict, usual: string, { ahead, behind }: DirectionWords): string {
   switch (verdict) {
     case "level":
       return `came out close to ${usual}`;
@@ -97,9 +98,9 @@ function ending(verdict: Verdict, usual: string): string {
     case "open-down":
       return "is not settled, but may be down";
     case "leaning-up":
-      return "is ahead so far, but so few plants are only a hint";
+      return `is ${ahead} so far, but so few plants are only a hint`;
     case "leaning-down":
-      return "is behind so far, but so few plants are only a hint";
+      return `is ${behind} so far, but so few plants are only a hint`;
     case "few":
       return "has too few plants to tell";
     case "none":

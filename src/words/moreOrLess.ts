@@ -1,4 +1,4 @@
-import { percentText, shownPercent } from "./percent";
+import { percentSize, shownPercent } from "./percent";
 import { timesText, worthTimes } from "./times";
 
 /**
@@ -8,7 +8,7 @@ import { timesText, worthTimes } from "./times";
 export function moreOrLess(change: number): string | null {
   const { points } = shownPercent(change);
   if (points === 0) return null;
-  const size = percentText(Math.abs(change));
+  const size = percentSize(change);
   if (points < 0) return `${size} less`;
   return worthTimes(change) ? `${size} more (${timesText(change)} times as much)` : `${size} more`;
 }

@@ -35,7 +35,8 @@ export function highestShown(found: ManyTreatments): string | null {
   return first === undefined ? null : gaveMore(first);
 }
 
-function isShown({ pValue }: PairFound, { confidence }: ManyTreatments): boolean {
+/** Whether two treatments are shown to differ, at the confidence that all pairs have together. */
+export function isShown({ pValue }: PairFound, { confidence }: ManyTreatments): boolean {
   return typeof pValue === "number" && pValue < 1 - confidence;
 }
 

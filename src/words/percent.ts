@@ -8,11 +8,12 @@ export interface ShownPercent {
 
 /**
  * Rounds a fraction to the percent that is shown (METHODS 4.5): whole points below ±100, tens above. Where that would
- * hide a small change behind "0 %", one decimal place stays.
+ * hide a small change behind "0 %", or a small rest behind "−100 %", one decimal place stays.
  */
 export function shownPercent(fraction: number): ShownPercent {
   const points = fraction * 100;
   const whole = roundHalfAway(points);
+  if (whole === -100 && points > -100) return { points: Math.max(-99.9, roundHalfAway(points * 10) / 10), decimals: 1 };
   if (Math.abs(whole) >= 100) return { points: roundHalfAway(points / 10) * 10, decimals: 0 };
   if (whole === 0) return { points: roundHalfAway(points * 10) / 10, decimals: 1 };
   return { points: whole, decimals: 0 };
@@ -22,6 +23,11 @@ export function shownPercent(fraction: number): ShownPercent {
 export function percentText(fraction: number): string {
   const { points, decimals } = shownPercent(fraction);
   return `${plainNumber(points, decimals)} %`;
+}
+
+/** The size of a change, without its sign: "14 %" of −0.14, from the figure that is shown with its sign. */
+export function percentSize(change: number): string {
+  return percentText(change).replace("−", "");
 }
 
 /** A fraction as a change: "+44 %", "−14 %", "0 %". */

@@ -5,7 +5,8 @@ export const usualWords = 6;
 
 /**
  * A label from the sheet as it goes into a sentence: on one line, and cut with "…" after 40 characters or six words,
- * so that a sentence stays short. Whatever else it holds stays as typed: it is plain text and never markup.
+ * so that a sentence stays short. A space after a full stop ("No. 2") becomes one that does not break, as no sentence
+ * ends there. Whatever else it holds stays as typed: it is plain text and never markup.
  */
 export function shortLabel(label: string): string {
   return shorterLabel(label, usualWords);
@@ -16,8 +17,12 @@ export function shorterLabel(label: string, mostWords: number): string {
   const words = label.split(/\s+/).filter((word) => word !== "");
   const whole = words.join(" ");
   const few = words.slice(0, mostWords).join(" ");
-  if (Array.from(few).length > mostCharacters) return `${cutAtWord(few)}…`;
-  return few === whole ? whole : `${few}…`;
+  if (Array.from(few).length > mostCharacters) return unbroken(`${cutAtWord(few)}…`);
+  return unbroken(few === whole ? whole : `${few}…`);
+}
+
+function unbroken(label: string): string {
+  return label.replaceAll(/([.?!]) /g, "$1\u00a0");
 }
 
 /** Cuts by whole characters, so that no accent or emoji is split into halves. */

@@ -3,7 +3,7 @@ import type { SmallestChange } from "../nouns/findings/planning";
 import { isKnown } from "../nouns/known";
 import { outOfHundred } from "./chance";
 import { counted } from "./counted";
-import { percentText } from "./percent";
+import { percentSize } from "./percent";
 
 /** SMALLESTCHANGE's finding as a cell tells it (METHODS 9.1). */
 export function tellSmallestChange(found: SmallestChange): Told {
@@ -21,7 +21,7 @@ function finding(found: SmallestChange): string {
 }
 
 function changeText({ direction }: SmallestChange, change: number): string {
-  return `a ${direction === "more" ? "gain" : "loss"} of ${percentText(Math.abs(change))}`;
+  return `a ${direction === "more" ? "gain" : "loss"} of ${percentSize(change)}`;
 }
 
 function say(found: SmallestChange): string {

@@ -7,7 +7,7 @@ import { directionWords } from "./direction";
 import { groupSize } from "./groupSize";
 import { moreOrLess } from "./moreOrLess";
 import { namesOf } from "./names";
-import { percentText } from "./percent";
+import { percentSize, percentText } from "./percent";
 import { sentenceStart } from "./sentenceStart";
 import { sentences } from "./sentences";
 import { timesText } from "./times";
@@ -86,7 +86,7 @@ function close({ usual, tried, worthwhile }: TwoTreatments): string {
 
 function notSettled({ usual, tried, change, verdict, worthwhile }: TwoTreatments): string {
   const { ahead, behind } = directionWords(worthwhile.lessWanted);
-  const size = isKnown(change) ? percentText(Math.abs(change)) : "a little";
+  const size = isKnown(change) ? percentSize(change) : "a little";
   const where = isKnown(change) && change < 0 ? behind : ahead;
   const hopeful = (verdict === "open-up") !== worthwhile.lessWanted;
   const first = `${sentenceStart(namesOf(usual.name, tried.name).tried)} came out ${size} ${where} in our trial`;

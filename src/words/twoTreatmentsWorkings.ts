@@ -3,6 +3,7 @@ import { isKnown } from "../nouns/known";
 import { changeRangeText } from "./changeRange";
 import { methodText } from "./method";
 import { percentText } from "./percent";
+import { plainNumber } from "./plainNumber";
 import { pText } from "./pValue";
 import { sentenceStart } from "./sentenceStart";
 
@@ -15,7 +16,7 @@ export function twoTreatmentsWorkings(found: TwoTreatments): readonly string[] {
   return [
     method,
     `p (how surprising if nothing differed): ${pText(pValue)}.`,
-    `${taken}, and the range is a ${percentText(confidence)} one.`,
+    `${taken}, and the range is a ${plainNumber(100 * confidence, 4)} % one.`,
     changeRangeText(changeRange) === null ? sources[how] : `${sources[how]} ${percentRange}`,
   ];
 }

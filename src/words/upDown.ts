@@ -7,7 +7,7 @@ import { counted } from "./counted";
 import { gave } from "./gave";
 import { moreOrLess } from "./moreOrLess";
 import { namesOf } from "./names";
-import { percentText, shownPercent, signedPercent } from "./percent";
+import { percentSize, shownPercent, signedPercent } from "./percent";
 import { sentences } from "./sentences";
 import { percentOfUsual, timesText, worthTimes } from "./times";
 import { withNames } from "./withNames";
@@ -39,7 +39,7 @@ function timesSentence({ usualMean, triedMean, unit, change, single }: UpDown): 
   if (triedMean === 0) return `0 against ${usual} is down 100 %.`;
   const notThat = worthTimes(change) ? `, not ${percentOfUsual(change)}` : "";
   const direction = change > 0 ? "up" : "down";
-  return `${tried} is ${timesText(change)} times ${usual}: ${direction} ${percentText(Math.abs(change))}${notThat}.`;
+  return `${tried} is ${timesText(change)} times ${usual}: ${direction} ${percentSize(change)}${notThat}.`;
 }
 
 /** Two single figures are shown as typed, as far as people read them; averages are rounded. */

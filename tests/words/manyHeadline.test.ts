@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import type { Verdict } from "../../src/nouns/verdict";
 import { manyHeadline } from "../../src/words/manyHeadline";
 import { askedMany, type PlantRow } from "./askedMany";
 import { against, manyTreatments, treatment } from "./manyRecords";
@@ -10,10 +11,10 @@ it.each(Object.entries(typicalMany))("%s: fits a cell, in at most 60 characters"
   expect(text).not.toBe("");
 });
 
-const trial = (names: readonly string[], verdict: "up-enough" | "open" | "leaning-up") =>
+const judged = (treatments: readonly (readonly [name: string, verdict: Verdict])[]) =>
   manyTreatments({
     usual: "bare",
-    treatments: names.map((name) =>
+    treatments: treatments.map(([name, verdict]) =>
       treatment({
         name,
         plants: 8,
@@ -22,6 +23,7 @@ const trial = (names: readonly string[], verdict: "up-enough" | "open" | "leanin
       }),
     ),
   });
+const trial = (names: readonly string[], verdict: Verdict) => judged(names.map((name) => [name, verdict]));
 
 it("names those that are up, or counts them where the names would not fit", () => {
   expect(manyHeadline(trial(["straw", "bark"], "up-enough"))).toBe("straw up; bark up");
@@ -29,6 +31,20 @@ it("names those that are up, or counts them where the names would not fit", () =
   expect(manyHeadline(trial(["straw", "bark"], "open"))).toBe("2 not settled");
   const many = Array.from({ length: 19 }, (_, at) => `a mulch with a long name ${at}`);
   expect(manyHeadline(trial(many, "up-enough"))).toBe("19 up");
+});
+
+it("adds up the last kinds where even the counts would not fit", () => {
+  const verdicts: readonly Verdict[] = [
+    "up-enough",
+    "down-small",
+    "leaning-up",
+    "leaning-down",
+    "level",
+    "open",
+    "few",
+  ];
+  const each = judged(verdicts.map((verdict, at) => [`a mulch with a long name ${at}`, verdict]));
+  expect(manyHeadline(each)).toBe("1 up; 1 down; 1 leaning up; 1 leaning down; 3 others");
 });
 
 it("names pairs, or counts them where the names would not fit", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { percentText, signedPercent } from "../../src/words/percent";
+import { percentSize, percentText, signedPercent } from "../../src/words/percent";
 
 test.each([
   [0.4413621, "44 %", "+44 %"],
@@ -10,6 +10,9 @@ test.each([
   [1.36, "140 %", "+140 %"],
   [1.35, "140 %", "+140 %"],
   [-1, "−100 %", "−100 %"],
+  [-0.994, "−99 %", "−99 %"],
+  [-0.9975, "−99.8 %", "−99.8 %"],
+  [-0.99999, "−99.9 %", "−99.9 %"],
   [5.04345, "500 %", "+500 %"],
   [0, "0 %", "0 %"],
   [-0, "0 %", "0 %"],
@@ -24,4 +27,8 @@ test.each([
 ])("percentText and signedPercent of %d: %s, %s", (fraction, plain, signed) => {
   expect(percentText(fraction)).toBe(plain);
   expect(signedPercent(fraction)).toBe(signed);
+});
+
+test("percentSize is the percent shown, without its sign", () => {
+  expect([-0.9975, -0.14, 0.14, -1.5, 0].map(percentSize)).toEqual(["99.8 %", "14 %", "14 %", "150 %", "0 %"]);
 });

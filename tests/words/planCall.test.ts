@@ -21,4 +21,10 @@ test("planCall stays within what PLANTSNEEDED takes (METHODS 4.4)", () => {
   expect(planCall({ change: 12, unevenness: 5, ...separate })).toBe("=FAIRBED.PLANTSNEEDED(290%,290%)");
   expect(planCall({ change: -2, unevenness: 0, ...separate })).toBe("=FAIRBED.PLANTSNEEDED(-90%,35%)");
   expect(planCall({ change: 0.004, unevenness: 0.001, ...separate })).toBe("=FAIRBED.PLANTSNEEDED(0.4%,1%)");
+  expect(planCall({ change: -0.00001, unevenness: 0.01, ...separate })).toBe("=FAIRBED.PLANTSNEEDED(-0.001%,1%)");
+});
+
+test("planCall keeps two figures of a small percent, which a whole one would change by half", () => {
+  expect(planCall({ change: 0.014, unevenness: 0.0246, ...separate })).toBe("=FAIRBED.PLANTSNEEDED(1.4%,2.5%)");
+  expect(planCall({ change: -0.0496, unevenness: 0.0504, ...separate })).toBe("=FAIRBED.PLANTSNEEDED(-5%,5%)");
 });

@@ -50,7 +50,8 @@ const afterVerdict: Readonly<Record<Verdict, string>> = {
 function many({ treatments, usual, worthwhile }: ManyTreatments): readonly string[] {
   if (usual === null) return ["Among ways that cannot be told apart, choose the cheaper or easier one."];
   const wanted = (verdict: Verdict) => (worthwhile.lessWanted ? mirrored(verdict) : verdict);
-  const compared = treatments.flatMap(({ name, againstUsual }) =>
+  const bestFirst = worthwhile.lessWanted ? treatments.toReversed() : treatments;
+  const compared = bestFirst.flatMap(({ name, againstUsual }) =>
     againstUsual === null ? [] : [{ name: shortLabel(name), verdict: wanted(againstUsual.verdict) }],
   );
   const front = hopeful.flatMap((verdict) => compared.filter((one) => one.verdict === verdict))[0];

@@ -5,7 +5,7 @@ import { inMainMeasure } from "../mainMeasure";
 import { withTrial } from "../withTrial";
 import { defaultQuestion, defaultTitle } from "./headings";
 import { laidOut } from "./laidOut";
-import { missingFrom } from "./missing";
+import { missingFrom } from "./missingFrom";
 import { reportResult } from "./reportResult";
 
 /** A report of the results chosen, in their order. Without any, it has a title at most and says nothing. */

@@ -1,4 +1,4 @@
-/** A text cut into its sentences; a full stop within a number ends none. */
+/** A text cut into its sentences; a full stop within a number or a label (`shortLabel`) ends none. */
 export function splitSentences(text: string): readonly string[] {
-  return text.split(/(?<=[.?!])\s+/).filter((sentence) => sentence !== "");
+  return text.split(/(?<=[.?!]) +/).filter((sentence) => sentence !== "");
 }

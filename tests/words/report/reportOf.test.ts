@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { reportOf } from "../../../src/words/report/reportOf";
+import { group, strawFinding } from "../../pane/strawFinding";
 import { asReport } from "./asReport";
 import { marlpitNotes, reportFrom, telling, typicalTellable } from "./tellable";
 
@@ -40,4 +41,12 @@ it("every row of every table is as wide as its columns, and every bar has a heig
       expect(bars.map(({ average }) => Number.isFinite(average))).not.toContain(false);
     }
   }
+});
+
+it("a full stop in a treatment's name cuts no sentence in two", () => {
+  const named = strawFinding({ usual: group("usual", "Mr. Gray", [2, 3, 4]), tried: group("new", "No. 2", [3, 5, 4]) });
+  const [result] = reportOf(telling([named])).results;
+  const told = [...(result?.finding ?? []), ...(result?.compared ?? []), ...(result?.say ?? [])];
+  expect(told.length).toBeGreaterThan(3);
+  for (const sentence of told) expect(sentence, sentence).not.toMatch(/(?:Mr|No)\.$|^(?:Gray|2)\b/);
 });
