@@ -1,6 +1,7 @@
 /**
  * The words that Excel offers while a grower types a formula: for each function, by argument. Anything else may be
- * typed too, and is checked by the function. A test holds these lists to what the functions take.
+ * typed too, and is checked by the function. A test holds these lists to what the functions take, but for the ways to
+ * compare that are meant for statisticians, who know their names.
  */
 const show = ["answer", "table", "words", "say", "cautions"];
 const lostPlants = ["leave out", "count as zero"];
@@ -80,7 +81,7 @@ export const dropDowns = {
       "One plant decides",
       "Method",
     ],
-    how: ["separate", "pairs", "beds", "equal unevenness", "ranks", "pairs ranks"],
+    how: ["separate", "pairs", "beds"],
     lost_plants: lostPlants,
   },
   COMPAREMANY: {
@@ -105,7 +106,7 @@ export const dropDowns = {
       "Change high",
       "p value",
     ],
-    how: ["against usual", "all pairs", "own unevenness"],
+    how: ["against usual", "all pairs"],
     lost_plants: lostPlants,
   },
   PLANTSNEEDED: {
