@@ -1,7 +1,7 @@
 import type { Cell } from "../../nouns/cell";
 import type { Book, BookCell, Look } from "../book";
 import type { FileProblem } from "../fileProblem";
-import { mostCells } from "../open/openBook";
+import { mostCells } from "../mostCells";
 import { limits } from "../zip/openPackage";
 import { csvRows, type Field, type Separator, separatorOf } from "./csvRows";
 

@@ -33,7 +33,7 @@ export function fileFormula(formula: string, own: ReadonlySet<string>): string |
   );
 }
 
-/** Whether a stored formula has our calls just as Excel stores them. */
+/** Whether a formula of the grid calls our functions, or names them in a text. */
 export function holdsOurs(formula: string): boolean {
   return /FAIRBED\./i.test(formula);
 }

@@ -2,6 +2,7 @@ import { SSF } from "@e965/xlsx";
 import type { Book, BookSheet, Look } from "../book";
 import { type FileProblem, isFileProblem } from "../fileProblem";
 import type { Knowing } from "../knowing";
+import { mostCells } from "../mostCells";
 import { textOf } from "../xml/parts";
 import { openPackage, type Package } from "../zip/openPackage";
 import { themeColours } from "./colours";
@@ -25,9 +26,6 @@ export interface Source {
   readonly sheets: readonly SheetReading[];
   readonly looks: readonly Look[];
 }
-
-/** How many cells the grid takes at once. */
-export const mostCells = 600_000;
 
 /**
  * Reads a workbook from an .xlsx or .xlsm file. Nothing that the file points at outside itself is asked for, and none

@@ -3,6 +3,7 @@ import type { Block, BookCell, BookSheet } from "../book";
 import { gridFormula } from "../formulas/gridFormula";
 import { isLive } from "../formulas/isLive";
 import type { Knowing } from "../knowing";
+import { mostCells } from "../mostCells";
 import { addressOf, blockOf } from "../xml/address";
 import { textOf } from "../xml/parts";
 import { attribute, element, elements, unescaped } from "../xml/xml";
@@ -121,11 +122,17 @@ function spilled(fills: Block | undefined, { at }: Reading): Pick<BookCell, "spi
   return { spill };
 }
 
-/** Cells that a live formula of another cell fills: they hold nothing of their own. */
+/**
+ * Cells that a live formula of another cell fills: they hold nothing of their own. Throws where the blocks together
+ * would be larger than the cells of any file that is read: each cell of a block stands in its file.
+ */
 function filledByOthers({ formulas, knowing }: Reading): ReadonlySet<string> {
   const filled = new Set<string>();
+  let cells = 0;
   for (const [address, { text, fills }] of formulas) {
     if (fills === undefined || !isLive(gridFormula(text, knowing.own), knowing.known)) continue;
+    cells += (fills.bottom - fills.top + 1) * (fills.right - fills.left + 1);
+    if (cells > mostCells) throw new Error("formulas fill more cells than a file may hold");
     for (let row = fills.top; row <= fills.bottom; row++) {
       for (let column = fills.left; column <= fills.right; column++) filled.add(addressOf({ row, column }));
     }

@@ -1,5 +1,5 @@
 import { columnNumber } from "../xml/address";
-import { attribute, element, type Tag } from "../xml/xml";
+import { attribute, attributesPattern, element, type Tag } from "../xml/xml";
 
 /** One cell's text in a sheet's part. */
 export interface CellMark {
@@ -29,9 +29,8 @@ export interface SheetScan {
   readonly data: Tag;
 }
 
-const attributes = `((?:\\s+[\\w:.-]+\\s*=\\s*(?:"[^"]*"|'[^']*'))*)\\s*`;
 const cellsAndRows = new RegExp(
-  `<(?:\\w+:)?(?:c${attributes}(?:/>|>([\\s\\S]*?)</(?:\\w+:)?c>)|row${attributes}(/?)>)|(</(?:\\w+:)?row>)|<!--[\\s\\S]*?-->`,
+  `<(?:\\w+:)?(?:c${attributesPattern}(?:/>|>([\\s\\S]*?)</(?:\\w+:)?c>)|row${attributesPattern}(/?)>)|(</(?:\\w+:)?row>)|<!--[\\s\\S]*?-->`,
   "g",
 );
 

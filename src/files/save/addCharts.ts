@@ -1,6 +1,6 @@
 import type { Block, BookChart, BookSheet } from "../book";
 import { chartXml } from "./chartXml";
-import { addPart, type Draft, inside, write } from "./draft";
+import { addPart, type Draft, freePath, inside, write } from "./draft";
 import { drawingXml, type PlacedChart } from "./drawingXml";
 
 const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -53,10 +53,4 @@ function chartsOf({ rows, merges }: BookSheet): readonly { readonly chart: BookC
       return [{ chart, block: merge ?? { top: row, left: column, bottom: row, right: column } }];
     }),
   );
-}
-
-function freePath(draft: Draft, stem: string): string {
-  let number = 1;
-  while (draft.has(`${stem}${number}.xml`)) number++;
-  return `${stem}${number}.xml`;
 }

@@ -4,7 +4,7 @@ import { scanSheet } from "../open/scanSheet";
 import { textOf } from "../xml/parts";
 import { attribute, element, elements, escaped, prefixOf } from "../xml/xml";
 import { blankSheet } from "./blankPackage";
-import { addPart, type Draft, inside, replaced, usualPart, write } from "./draft";
+import { addPart, type Draft, freePath, inside, replaced, usualPart, write } from "./draft";
 
 /**
  * Adds an empty sheet at the end of a workbook, and answers as if it had been read from the file.
@@ -12,7 +12,7 @@ import { addPart, type Draft, inside, replaced, usualPart, write } from "./draft
  * @param workbook name of the workbook's own part
  */
 export function addSheet(draft: Draft, workbook: string, { name, hidden }: BookSheet): SheetReading {
-  const path = freePath(draft);
+  const path = freePath(draft, "xl/worksheets/sheet");
   const id = addPart(draft, workbook, usualPart("worksheet", path, blankSheet));
   const xml = textOf(draft, workbook);
   const numbers = elements(element(xml, "sheets")?.inner ?? "", "sheet").map(({ attributes }) =>
@@ -28,12 +28,6 @@ export function addSheet(draft: Draft, workbook: string, { name, hidden }: BookS
     replaced(xml, "sheets", (sheets) => inside(sheets, "sheets", entry)),
   );
   return asRead(name, path);
-}
-
-function freePath(draft: Draft): string {
-  let number = 1;
-  while (draft.has(`xl/worksheets/sheet${number}.xml`)) number++;
-  return `xl/worksheets/sheet${number}.xml`;
 }
 
 function asRead(name: string, path: string): SheetReading {

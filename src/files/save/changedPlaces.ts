@@ -1,4 +1,4 @@
-import { fileFormula } from "../formulas/fileFormula";
+import { fileFormula, holdsOurs } from "../formulas/fileFormula";
 import type { StoredFormula } from "../open/storedFormulas";
 import { addressOf } from "../xml/address";
 import { type effectiveCells, sameCell } from "./effectiveCells";
@@ -31,6 +31,6 @@ export function changedPlaces(before: Cells, now: Cells, stored: Stored): Places
 }
 
 function isMisshapen(formula: string | undefined, address: string, { formulas, own }: Stored): boolean {
-  if (formula === undefined || !formula.includes("FAIRBED.")) return false;
+  if (formula === undefined || !holdsOurs(formula)) return false;
   return fileFormula(formula, own) !== formulas.get(address)?.text;
 }

@@ -55,6 +55,13 @@ export function addPart(draft: Draft, from: string, part: NewPart): string {
   return id;
 }
 
+/** A name that no part has yet: "xl/charts/chart2.xml" after "xl/charts/chart", where the first is there. */
+export function freePath(draft: Package, stem: string): string {
+  let number = 1;
+  while (draft.has(`${stem}${number}.xml`)) number++;
+  return `${stem}${number}.xml`;
+}
+
 /** Takes a part out, and what points at it. */
 export function removePart(draft: Draft, from: string, path: string): void {
   const relation = relationsOf(draft, from).find((one) => one.path === path);

@@ -33,7 +33,8 @@ export function element(xml: string, name: string): Tag | undefined {
   return found === null ? undefined : tagOf(found);
 }
 
-const attributesPattern = `((?:\\s+[\\w:.-]+\\s*=\\s*(?:"[^"]*"|'[^']*'))*)\\s*`;
+/** The pattern of a tag's attributes, which it catches as one text. */
+export const attributesPattern = `((?:\\s+[\\w:.-]+\\s*=\\s*(?:"[^"]*"|'[^']*'))*)\\s*`;
 
 const elementPattern = remembered(
   (name) => new RegExp(`<((?:\\w+:)?)(${name})${attributesPattern}(?:/>|>([\\s\\S]*?)</\\1\\2\\s*>)`, "g"),

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { mostCells, openBook } from "../../../src/files/open/openBook";
+import { mostCells } from "../../../src/files/mostCells";
+import { openBook } from "../../../src/files/open/openBook";
 import { addressOf } from "../../../src/files/xml/address";
 import { answered } from "../answered";
 import { excelFile, sheetPart } from "../excelFile";
@@ -154,4 +155,9 @@ it("counts a million rows and refuses them before it reads one", () => {
     cells: 1_000_000,
     limit: mostCells,
   });
+});
+
+it("takes no formula's word that it fills a whole sheet", () => {
+  const rows = '<row r="1"><c r="A1"><f t="array" ref="A1:XFD1048576">SUM(1)</f><v>1</v></c></row>';
+  expect(openBook(excelFile({ sheets: [["S", sheetPart(rows)]] }), knowing)).toEqual({ problem: "damaged" });
 });

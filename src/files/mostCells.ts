@@ -1,0 +1,2 @@
+/** How many cells the grid takes at once. */
+export const mostCells = 600_000;
