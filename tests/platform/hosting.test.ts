@@ -56,6 +56,17 @@ describe("the built folder", () => {
     }
   });
 
+  it("asks that no file be kept whose name stays while its content changes", () => {
+    const rules = built("_headers").split(/\n\n/);
+    const fixed = files.filter(
+      (file) => /\.(?:js|html)$|functions\.json$/.test(file) && !/\.[0-9a-f]{20}\./.test(file),
+    );
+    for (const file of fixed) {
+      const rule = rules.find((one) => one.startsWith(`/${file}\n`));
+      expect(rule ?? "", file).toContain("Cache-Control: no-cache");
+    }
+  });
+
   it("is of one version: functions and pane can tell whether they belong together", () => {
     const version = /"(\d+\.\d+\.\d+\+[0-9a-f]{8})"/;
     const [, pane = ""] = /src="(taskpane\.[^"]+\.js)"/.exec(built("taskpane.html")) ?? [];
