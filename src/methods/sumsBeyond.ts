@@ -11,7 +11,7 @@
  */
 export function splitsBeyond(values: readonly number[], size: number, bar: number): number {
   const middle = Math.floor(values.length / 2);
-  const [left, right] = [sumsBySize(values.slice(0, middle)), sumsBySize(values.slice(middle))];
+  const [left, right] = [sumsBySize(values.slice(0, middle), size), sumsBySize(values.slice(middle), size)];
   return left.reduce((hits, sums, chosen) => {
     const others = right[size - chosen];
     return others === undefined ? hits : hits + pairsBeyond(sums, others, bar);
@@ -24,11 +24,15 @@ export function flipsBeyond(values: readonly number[], bar: number): number {
   return pairsBeyond(flipSums(values.slice(0, middle)), flipSums(values.slice(middle)), bar);
 }
 
-/** Rising sums of every choice, by how many are chosen. Each is built up from nothing, so that rounding stays small. */
-function sumsBySize(values: readonly number[]): readonly Float64Array[] {
-  const bySize = Array.from({ length: values.length + 1 }, (): number[] => []);
+/**
+ * Rising sums of every choice of so many at most, by how many are chosen. Each is built up from nothing, so that rounding
+ * stays small. With 2 plants against 60 the choices that hold more would be past counting.
+ */
+function sumsBySize(values: readonly number[], most: number): readonly Float64Array[] {
+  const bySize = Array.from({ length: Math.min(most, values.length) + 1 }, (): number[] => []);
   const choose = (from: number, chosen: number, sum: number) => {
     (bySize[chosen] as number[]).push(sum);
+    if (chosen === most) return;
     for (let i = from; i < values.length; i += 1) choose(i + 1, chosen + 1, sum + (values[i] as number));
   };
   choose(0, 0, 0);

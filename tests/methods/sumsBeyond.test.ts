@@ -33,3 +33,16 @@ it("12 of 24: the sums of halves that cannot be told apart", () => {
   const outer = [0, 1, 2].reduce((sum, j) => sum + 2 * choose(12, j) ** 2, 0);
   expect(splitsBeyond(signs, 12, 8)).toBe(outer);
 });
+
+// of −300 … −1 and 1 … 300, a sum of 0 comes from 300 pairs, and the largest sum from one pair on either side
+it("2 of 600, without counting choices of more", () => {
+  const either = Array.from({ length: 300 }, (_, at) => [at + 1, -at - 1]).flat();
+  expect(splitsBeyond(either, 2, 0.5)).toBe(choose(600, 2) - 300);
+  expect(splitsBeyond(either, 2, 599)).toBe(2);
+});
+
+it("a choice of all, and one of a single value", () => {
+  expect(splitsBeyond([1, 2, -4], 3, 1)).toBe(1);
+  expect(splitsBeyond([1, 2, -4], 3, 1.5)).toBe(0);
+  expect(splitsBeyond([5], 1, 5)).toBe(1);
+});
