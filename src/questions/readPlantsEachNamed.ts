@@ -1,9 +1,11 @@
+import type { CellRange } from "../nouns/cellRange";
 import { isProblem, type Problem } from "../nouns/problem";
 import { widthOf } from "../ranges/cellsOf";
 import { labelKey } from "../ranges/labelKey";
 import { type Argument, oneCell } from "../ranges/option";
 import { plainLabel } from "../ranges/plainLabel";
 import { readWhole } from "../ranges/readWhole";
+import { errorForName } from "./errorForName";
 
 /** How many plants of each treatment were set out. */
 export interface PlantsSetOut {
@@ -21,6 +23,11 @@ export function readPlantsEachNamed(given: Argument): PlantsSetOut | null | Prob
   const columns = widthOf(given);
   if (columns < 2) return oneForAll(given);
   if (columns > 2) return { problem: "too-many-columns", argument: RULE.argument, columns, most: 2 };
+  return errorForName(given, columns) ?? oneForEach(given);
+}
+
+/** A word in place of the first number makes its row a heading. */
+function oneForEach(given: CellRange): PlantsSetOut | Problem {
   const rows = given.cells.flatMap(([name = null, number = null]) => {
     const label = plainLabel(name);
     return label === null ? [] : [{ label, plants: readNumber({ ...given, cells: [[number]] }, label) }];
@@ -30,13 +37,14 @@ export function readPlantsEachNamed(given: Argument): PlantsSetOut | null | Prob
   const counts = new Map<string, number>();
   for (const { label, plants } of named) {
     if (typeof plants === "object") return plants;
+    if (counts.has(labelKey(label, "name"))) return { problem: "name-twice", name: label };
     counts.set(labelKey(label, "name"), plants);
   }
   const of = (treatment: string): number | null => counts.get(labelKey(treatment, "name")) ?? null;
   return { of, names: named.map(({ label }) => label) };
 }
 
-function readNumber(cell: NonNullable<Argument>, label: string): number | Problem {
+function readNumber(cell: CellRange, label: string): number | Problem {
   return readWhole(cell, { ...RULE, fallback: { problem: "plants-each-lacks", name: label } as const });
 }
 
@@ -45,7 +53,7 @@ function isHeading(plants: number | Problem): boolean {
   return typeof plants === "object" && plants.problem === "not-a-number";
 }
 
-function oneForAll(given: NonNullable<Argument>): PlantsSetOut | null | Problem {
+function oneForAll(given: CellRange): PlantsSetOut | null | Problem {
   const one = oneCell(given, RULE.argument);
   if (isProblem(one)) return one;
   const plants = readWhole(given, RULE);

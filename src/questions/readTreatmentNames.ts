@@ -1,13 +1,13 @@
-import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
 import { cellsOf } from "../ranges/cellsOf";
 import { labelKey } from "../ranges/labelKey";
 import { type Argument, missing } from "../ranges/option";
-import { placeOf } from "../ranges/placeOf";
 import { plainLabel } from "../ranges/plainLabel";
 import { bareNumber } from "../ranges/readNumber";
 import { readWhole } from "../ranges/readWhole";
+import { errorForName } from "./errorForName";
 
 const LEAST = 2;
 /** More cannot be compared at once. */
@@ -33,11 +33,8 @@ function countedNames(given: CellRange): readonly string[] | Problem {
 }
 
 function namesIn(given: CellRange, cells: readonly Cell[]): readonly string[] | Problem {
-  const broken = cells.findIndex(isErrorCell);
-  const error = cells[broken] ?? null;
-  if (isErrorCell(error)) {
-    return { problem: "error-for-name", place: placeOf(given, broken), given: error.error };
-  }
+  const broken = errorForName(given, 1);
+  if (broken !== null) return broken;
   if (cells.every(isEmpty)) return missing("treatments");
   const names = cells.flatMap((cell) => plainLabel(cell) ?? []);
   return refusedNames(names) ?? names;

@@ -1,0 +1,73 @@
+import { expect, it } from "vitest";
+import type { Cell } from "../../src/nouns/cell";
+import type { CellRange } from "../../src/nouns/cellRange";
+import { isProblem } from "../../src/nouns/problem";
+import { type PlantsSetOut, readPlantsEachNamed } from "../../src/questions/readPlantsEachNamed";
+
+function read(cells: readonly (readonly Cell[])[]) {
+  const range: CellRange = {
+    argument: "plants_each",
+    cells,
+    corner: { sheet: "Trial", row: 2, column: 2 },
+    zerosVerified: true,
+  };
+  return readPlantsEachNamed(range);
+}
+
+function taken(answer: ReturnType<typeof read>): PlantsSetOut {
+  if (answer === null || isProblem(answer)) throw new Error("no numbers of plants");
+  return answer;
+}
+
+it("is one number for all, or null when left out or empty", () => {
+  const all = taken(read([[6]]));
+  expect([all.of("any"), all.names]).toEqual([6, []]);
+  expect(readPlantsEachNamed(null)).toBeNull();
+  expect(read([[null]])).toBeNull();
+});
+
+it("is a number for each name, below headings or not, whatever the letter case", () => {
+  for (const heading of [[], [["Mulch", "Plants"]]]) {
+    const named = taken(read([...heading, ["Straw", 8], [null, null], ["bare soil", "7"]]));
+    expect(named.names).toEqual(["Straw", "bare soil"]);
+    expect([named.of("straw "), named.of("Bare  soil"), named.of("Chips")]).toEqual([8, 7, null]);
+  }
+});
+
+it.each([
+  [
+    "a name without its number",
+    [
+      ["Straw", 8],
+      ["Bare", null],
+    ],
+    { problem: "plants-each-lacks", name: "Bare" },
+  ],
+  [
+    "a number that is none",
+    [
+      ["Straw", 8],
+      ["Bare", "some"],
+    ],
+    { problem: "not-a-number", given: "some" },
+  ],
+  [
+    "one name twice",
+    [
+      ["Straw", 8],
+      ["straw", 7],
+    ],
+    { problem: "name-twice", name: "straw" },
+  ],
+  [
+    "an error for a name",
+    [
+      ["Straw", 8],
+      [{ error: "#N/A" }, 7],
+    ],
+    { problem: "error-for-name", given: "#N/A" },
+  ],
+  ["three columns", [["Straw", 8, 9]], { problem: "too-many-columns", columns: 3, most: 2 }],
+] as const)("refuses %s", (_, cells, problem) => {
+  expect(read(cells)).toMatchObject(problem);
+});
