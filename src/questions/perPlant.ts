@@ -1,11 +1,12 @@
 import { describe } from "../methods/describe";
+import type { CellRange } from "../nouns/cellRange";
 import type { PerPlant } from "../nouns/findings/perPlant";
 import type { Known } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import type { LostPlants } from "../nouns/lostPlants";
 import { isProblem, type Problem } from "../nouns/problem";
 import type { Sample } from "../nouns/sample";
-import { missing } from "../ranges/option";
+import { type Argument, missing } from "../ranges/option";
 import { readSample } from "../ranges/readSample";
 import { allRead } from "./allRead";
 import type { Given } from "./given";
@@ -21,13 +22,12 @@ import { usablePlants } from "./usablePlants";
 export function perPlant(given: Given): PerPlant | Problem {
   const { amounts } = given;
   if (amounts === null || amounts === undefined) return missing("amounts");
-  const read = allRead({
-    sample: readSample(amounts, "refuse"),
-    planted: readPlanted(given.planted),
-    rule: readLostPlants(given),
-  });
+  const sample = readSample(amounts, "refuse");
+  if (isProblem(sample)) return sample;
+  const heading = sample.name !== null && startTogether(amounts, given.planted);
+  const read = allRead({ planted: readPlanted(given.planted, heading), rule: readLostPlants(given) });
   if (isProblem(read)) return read;
-  const { sample, planted, rule } = read;
+  const { planted, rule } = read;
   const [only] = sample.entries;
   if (sample.entries.length === 1 && only?.kind === "value" && planted !== null && planted.plants > 1) {
     return seasonTotal({ sample, planted, rule }, only.value);
@@ -36,6 +36,13 @@ export function perPlant(given: Given): PerPlant | Problem {
     return { problem: "numbers-for-planted", numbers: sample.entries.length, planted: planted.plants };
   }
   return plantByPlant(sample, planted, rule);
+}
+
+/** Whether labels begin in the row of the amounts' heading; without addresses, where both ranges are as tall. */
+function startTogether(amounts: CellRange, labels: Argument): boolean {
+  if (!labels) return false;
+  const [one, other] = [amounts.corner, labels.corner];
+  return one === null || other === null ? amounts.cells.length === labels.cells.length : one.row === other.row;
 }
 
 function plantByPlant(sample: Sample, planted: Planted | null, rule: LostPlants): PerPlant | Problem {

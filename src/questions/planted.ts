@@ -12,11 +12,15 @@ export interface Planted {
   readonly repeated: boolean;
 }
 
-/** The plants set out: a whole number, or a range of plant labels, of which the different ones count. */
-export function readPlanted(given: Argument): Planted | null | Problem {
+/**
+ * The plants set out: a whole number, or a range of plant labels, of which the different ones count.
+ *
+ * @param heading whether the range's first cell is a heading, which a label alone does not tell
+ */
+export function readPlanted(given: Argument, heading: boolean): Planted | null | Problem {
   if (given === null || given === undefined) return null;
   if (given.cells.length === 1 && given.cells[0]?.length === 1) return typedNumber(given);
-  const { names, entries } = readLabels(given, "plant");
+  const { names, entries } = readLabels(given, "plant", { heading });
   const labelled = entries.filter((label) => label !== null).length;
   return names.length === 0 ? missing(given.argument) : { plants: names.length, repeated: labelled > names.length };
 }

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { perPlant } from "../../src/questions/perPlant";
-import { codes, found, given } from "./range";
+import { codes, found, given, range } from "./range";
 
 it("counts plants set out, lost, not recorded and counted", () => {
   const answer = found(perPlant(given({ amounts: ["Straw (g)", 400, "lost", "?", 600], planted: 4 })));
@@ -48,4 +48,14 @@ it("refuses numbers that are not as many as planted", () => {
     numbers: 2,
     planted: 3,
   });
+});
+
+it("labels that stand beside amounts with a heading have one too, which is no plant", () => {
+  const labelled = { amounts: ["Straw", 4, "lost", 6], planted: ["Plant", "B1-1", "B1-2", "B2-1"] };
+  expect(found(perPlant(given(labelled)))).toMatchObject({ setOut: 3, counted: 2 });
+  const bare = { amounts: [4, "lost", 6], planted: ["B1-1", "B1-2", "B2-1"] };
+  expect(found(perPlant(given(bare)))).toMatchObject({ setOut: 3, counted: 2 });
+  const below = { ...given({ amounts: ["Straw", 4, "lost", 6] }), planted: range("planted", bare.planted) };
+  const lower = { ...below.planted, corner: { sheet: "Trial", row: 3, column: 1 } };
+  expect(found(perPlant({ ...below, planted: lower }))).toMatchObject({ setOut: 3, counted: 2 });
 });
