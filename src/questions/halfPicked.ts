@@ -50,12 +50,20 @@ function halfPlants(log: DatedLog, start: number): readonly HalfPlant[] {
   const halves = halfDays(picksOf(log), owners.names.length);
   const { weighed } = sumPicks(picksOf(log), owners.names.length);
   const lost = new Set([...log.lost.keys()].map((row) => owners.ids[row]));
+  const firstRows = firstRowsOf(owners.ids);
   return owners.names.flatMap((plant, owner) => {
-    const row = owners.ids.indexOf(owner);
-    if (row < 0) return [];
+    const row = firstRows.get(owner);
+    if (row === undefined) return [];
     const half = halves[owner] ?? Number.NaN;
     const none = weighed[owner] === 0 ? "not recorded" : "no harvest";
     const day = lost.has(owner) ? "lost" : Number.isNaN(half) ? none : half - start;
     return [{ plant, day, place: log.cellAt("owners", row).place }];
   });
+}
+
+/** The first row of each plant, by its number. */
+function firstRowsOf(owners: Int32Array): ReadonlyMap<number, number> {
+  const rows = new Map<number, number>();
+  for (const [row, owner] of owners.entries()) if (!rows.has(owner)) rows.set(owner, row);
+  return rows;
 }

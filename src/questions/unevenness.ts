@@ -60,7 +60,11 @@ function figures(described: Description, pooled: PooledUnevenness): Omit<Treatme
 
 function byTreatment(plants: readonly GardenPlant[]): readonly (readonly GardenPlant[])[] {
   const groups = new Map<number, GardenPlant[]>();
-  for (const plant of plants) groups.set(plant.treatment, [...(groups.get(plant.treatment) ?? []), plant]);
+  for (const plant of plants) {
+    const group = groups.get(plant.treatment);
+    if (group === undefined) groups.set(plant.treatment, [plant]);
+    else group.push(plant);
+  }
   return [...groups.values()];
 }
 

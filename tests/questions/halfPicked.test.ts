@@ -20,3 +20,11 @@ it("each plant's place is that of its first row", () => {
 it("tells what was read as numbers", () => {
   expect(codes(found(halfPicked(call)).cautions())).toEqual(["C14", "C12"]);
 });
+
+it("takes a log of as many plants as rows in its stride", () => {
+  const rows = Array.from({ length: 40_000 }, (_, at) => at);
+  const log = { plants: rows.map((at) => `P${at}`), dates: rows.map(() => 45_108), amounts: rows.map(() => 2) };
+  const started = performance.now();
+  expect(found(halfPicked(given(log))).plants.length).toBe(40_000);
+  expect(performance.now() - started).toBeLessThan(4000);
+});
