@@ -31,9 +31,7 @@ export const manyTrialsFunction: WorksheetFunction<ManyTrials> = {
   }),
 };
 
+/** A hint for want of trials says so; everywhere else plants are what is too few. */
 function verdictLine({ verdict, trials }: ManyTrials): string {
-  if (trials.length === 1) return "one trial";
-  return verdict.startsWith("leaning") || verdict === "few"
-    ? verdictText(verdict).replace("plants", "trials")
-    : verdictText(verdict);
+  return trials.length === 1 ? "one trial" : verdictText(verdict).replace("plants", "trials");
 }

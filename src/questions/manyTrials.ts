@@ -2,7 +2,7 @@ import { commonChange } from "../methods/commonChange";
 import { rangeVerdict } from "../methods/verdict";
 import type { Caution } from "../nouns/caution";
 import type { ManyTrials, Trial } from "../nouns/findings/manyTrials";
-import type { Limits } from "../nouns/known";
+import type { Absence, Limits } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import type { Place } from "../nouns/place";
 import { isProblem, type Problem } from "../nouns/problem";
@@ -45,7 +45,7 @@ export function manyTrials(given: Given): ManyTrials | Problem {
     leftOut,
     change,
     changeRange,
-    verdict: "absent" in range ? "few" : verdictOf(range, trials.length),
+    verdict: "absent" in range ? withoutRange(range) : verdictOf(range, trials.length),
     worthwhile: WORTHWHILE,
     ahead: trials.filter((trial) => trial.tried > trial.usual).length,
     behind: trials.filter((trial) => trial.tried < trial.usual).length,
@@ -85,6 +85,11 @@ function amountOf(entry: Entry): number | null {
 
 function isBlank(entry: Entry): boolean {
   return entry.kind === "not-recorded" && entry.why === "empty";
+}
+
+/** One trial is too few; several that changed by the very same share tell nothing of luck (METHODS 4.3). */
+function withoutRange({ absent }: Absence): Verdict {
+  return absent === "one-trial" ? "few" : "none";
 }
 
 /** Two trials are a hint at most (METHODS 8.17). */

@@ -34,7 +34,7 @@ function rangeSentence({ changeRange }: ManyTrials): string {
 
 function verdictSentence({ verdict, trials, worthwhile, rowIs }: ManyTrials): string {
   if (trials.length === 1) return `One ${rowIs} alone has no range here; compare its plants.`;
-  if (verdict === "few") return "All gave the very same change, which is odd. Check the averages.";
+  if (verdict === "none") return "All gave the very same change, which is odd. Check the averages.";
   if (verdict.startsWith("leaning")) return `${counted(trials.length, rowIs)} are only a hint.`;
   if (verdict === "level") return `They came out close: less than ${percentText(worthwhile.size)} apart, either way.`;
   return `${verdictText(verdict)}.`;
@@ -43,6 +43,6 @@ function verdictSentence({ verdict, trials, worthwhile, rowIs }: ManyTrials): st
 function say(found: ManyTrials): string {
   const { trials, verdict } = found;
   if (trials.length === 1) return sentences(aheadSentence(found), "One is too few to say more.");
-  const unsettled = verdict.startsWith("open") || verdict === "few" ? "It is not settled." : "";
+  const unsettled = verdict.startsWith("open") || verdict === "none" ? "It is not settled." : "";
   return sentences(aheadSentence(found), unsettled || rangeSentence(found));
 }

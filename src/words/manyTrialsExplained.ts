@@ -37,5 +37,5 @@ function luck({ trials, rowIs, changeRange }: ManyTrials): readonly string[] {
 /** One more row while rows are few or open, else the decision table of METHODS 2.1. */
 function next({ trials, verdict, rowIs }: ManyTrials): readonly string[] {
   if (trials.length < 3 || verdict.startsWith("open")) return [`Add one more ${rowIs}: each makes the range narrower.`];
-  return verdict === "few" ? ["No change on this evidence."] : decisionSentences(verdict);
+  return verdict === "none" ? ["No change on this evidence."] : decisionSentences(verdict);
 }

@@ -41,3 +41,11 @@ it("units must agree", () => {
   const unlike = manyTrials(given({ usual_averages: ["Bare (kg)", 2, 3], new_averages: ["Straw (cm)", 3, 4] }));
   expect(unlike).toMatchObject({ problem: "units-differ" });
 });
+
+it("trials that all gave the very same change have no answer; one trial is too few for one", () => {
+  expect(ask({ usual_averages: [10, 20, 30], new_averages: [11, 22, 33] })).toMatchObject({
+    verdict: "none",
+    changeRange: { low: { absent: "all-equal" } },
+  });
+  expect(ask({ usual_averages: [10], new_averages: [11] }).verdict).toBe("few");
+});
