@@ -27,6 +27,7 @@ export interface GroupsRule {
   readonly negatives?: Negatives;
 }
 
+/** Whether plants are compared pair by pair. */
 export function isPaired(how: HowTwo): boolean {
   return how === "pairs" || how === "pairs ranks";
 }
@@ -48,6 +49,12 @@ export function readTwoGroups({ usual, new: tried }: Given, rule: GroupsRule): T
 /** The same two treatments with lost plants counted as zero. */
 export function withLostAsZero(groups: TwoGroups): TwoGroups {
   return groups.pairs === null ? separateGroups(groups, "count as zero") : pairedGroups(groups, "count as zero");
+}
+
+/** Where no plant counts; with pairs that all lack a partner, the new range. Null when there is something to compare. */
+export function emptyRange({ usual, tried, usualPlants, triedPlants }: TwoGroups, rule: LostPlants): string | null {
+  if (usualPlants.length > 0 && triedPlants.length > 0) return null;
+  return usablePlants(usual, rule).length === 0 ? usual.where : tried.where;
 }
 
 type Samples = Pick<TwoGroups, "usual" | "tried">;

@@ -15,7 +15,7 @@ import type { Plant, Sample } from "../nouns/sample";
 import type { Worthwhile } from "../nouns/verdict";
 import { valuesOf } from "./harvest";
 import { onePlantDecides } from "./onePlantDecides";
-import { isPaired, type TwoGroups } from "./readTwoGroups";
+import { emptyRange, isPaired, type TwoGroups } from "./readTwoGroups";
 import { twoTreatmentCautions } from "./twoTreatmentCautions";
 import { verdictOfRange } from "./verdictOfRange";
 
@@ -31,7 +31,7 @@ export interface TwoTreatmentsAsked {
 /** The finding for two treatments as read. */
 export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): TwoTreatments {
   const { usualPlants, triedPlants, pairs } = groups;
-  const nothingIn = emptyRange(groups);
+  const nothingIn = emptyRange(groups, options.lostPlants);
   const [before, after] = [valuesOf(usualPlants), valuesOf(triedPlants)];
   const layout = layoutOf(options.how);
   const compared =
@@ -75,13 +75,6 @@ const NOTHING: MeansCompared = {
   standardError: NO_PLANTS,
   g: null,
 };
-
-/** The range that holds no usable plants; with pairs, the range that lacks a partner everywhere. */
-function emptyRange({ usual, tried, usualPlants, triedPlants }: TwoGroups): string | null {
-  if (usualPlants.length > 0 && triedPlants.length > 0) return null;
-  const usualHasNone = usual.entries.every(({ kind }) => kind !== "value");
-  return usualHasNone ? usual.where : tried.where;
-}
 
 function layoutOf(how: HowTwo): Layout {
   if (isPaired(how)) return "pairs";

@@ -16,7 +16,7 @@ import { valuesOf } from "./harvest";
 import { lossesLeftOut } from "./lossesLeftOut";
 import { plantCautions } from "./plantCautions";
 import { readingCautions } from "./readingCautions";
-import { readTwoGroups, type TwoGroups } from "./readTwoGroups";
+import { emptyRange, readTwoGroups } from "./readTwoGroups";
 import { USUAL_SIZE } from "./readWorthwhile";
 import { verdictOfRange } from "./verdictOfRange";
 
@@ -36,8 +36,8 @@ export function worthIt(given: Given): WorthIt | Problem {
   const { how } = options;
   const groups = readTwoGroups(given, { how, lostPlants: "leave out", negatives: "refuse" });
   if (isProblem(groups)) return groups;
-  const nothing = withoutPlants(groups);
-  if (nothing !== null) return nothing;
+  const where = emptyRange(groups, "leave out");
+  if (where !== null) return { problem: "no-usable-plants", where };
   const [before, after] = [valuesOf(groups.usualPlants), valuesOf(groups.triedPlants)];
   const compared = compareMeans(before, after, { layout: how, confidence: CONFIDENCE });
   const single = groups.usual.entries.length === 1 && groups.tried.entries.length === 1;
@@ -70,13 +70,6 @@ export function worthIt(given: Given): WorthIt | Problem {
 function readPrice(given: Given): number | Problem {
   const price = readNumber(given.price, "price", missing("price"));
   return typeof price === "number" && price <= 0 ? { problem: "price-not-above-zero", given: price } : price;
-}
-
-/** The refusal where a treatment, or every pair, lacks a plant that counts. */
-function withoutPlants({ usual, tried, usualPlants, triedPlants }: TwoGroups): Problem | null {
-  if (usualPlants.length > 0 && triedPlants.length > 0) return null;
-  const usualHasNone = usual.entries.every(({ kind }) => kind !== "value");
-  return { problem: "no-usable-plants", where: usualHasNone ? usual.where : tried.where };
 }
 
 type Figures = Pick<

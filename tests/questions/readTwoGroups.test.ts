@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { valuesOf } from "../../src/questions/harvest";
-import { isPaired, readTwoGroups, withLostAsZero } from "../../src/questions/readTwoGroups";
-import { found, given } from "./range";
+import { emptyRange, isPaired, readTwoGroups, withLostAsZero } from "../../src/questions/readTwoGroups";
+import { found, given, range } from "./range";
 
 const leaveOut = { lostPlants: "leave out" } as const;
 
@@ -34,6 +34,25 @@ it("with lost plants as zero, a pair is complete that was not", () => {
   expect(groups.pairs).toEqual({ complete: 2, incomplete: 1 });
   const separate = withLostAsZero(found(readTwoGroups(call, { how: "separate", ...leaveOut })));
   expect(valuesOf(separate.usualPlants)).toEqual([4, 0, 5]);
+});
+
+it.each([
+  [[4, 5], [6, 7], "leave out", null],
+  [["lost"], ["lost", 7], "leave out", "usual"],
+  [[4, 5], ["lost", "?"], "leave out", "new"],
+  [["lost", 5], [6, "lost"], "leave out", null],
+  [["lost", "dead"], ["?", "?"], "count as zero", "new"],
+  [["?", "?"], ["lost", "dead"], "count as zero", "usual"],
+] as const)("%j against %j, lost: %s; the range without plants that count: %s", (usual, tried, lostPlants, empty) => {
+  const call = { usual: { ...range("usual", usual), corner: null }, new: { ...range("new", tried), corner: null } };
+  const separate = found(readTwoGroups(call, { how: "separate", lostPlants }));
+  expect(emptyRange(separate, lostPlants)).toBe(empty);
+});
+
+it("of pairs that lack a partner everywhere, the second range is the one to look at", () => {
+  const call = { usual: range("usual", ["lost", 5]), new: { ...range("new", [6, "lost"]), corner: null } };
+  const groups = found(readTwoGroups(call, { how: "pairs", ...leaveOut }));
+  expect(emptyRange(groups, "leave out")).toBe("new");
 });
 
 it("refuses a missing range, other units, and pairs of other heights", () => {
