@@ -6,6 +6,12 @@ export interface Duo {
   readonly tried: number;
 }
 
+/** Every two of so many treatments, each pair once. */
+export function allDuos(count: number): readonly Duo[] {
+  const all = Array.from({ length: count }, (_, at) => at);
+  return all.flatMap((usual) => all.slice(usual + 1).map((tried) => ({ usual, tried })));
+}
+
 /** The difference tried − usual of two averages of a model. */
 export interface Contrast {
   /** In the values' unit. */
@@ -14,6 +20,7 @@ export interface Contrast {
   readonly t: number;
 }
 
+/** Sets two averages of a model against each other. */
 export function contrast(model: TreatmentModel, duo: Duo): Contrast {
   const difference = at(model.means, duo.tried) - at(model.means, duo.usual);
   const standardError = Math.sqrt(model.meanSquare * unscaledVariance(model, duo));
@@ -29,6 +36,7 @@ export function unscaledVariance({ unscaledCovariance }: TreatmentModel, { usual
   );
 }
 
+/** An entry of a matrix; NaN outside it. */
 export function covariance(matrix: readonly (readonly number[])[], row: number, column: number): number {
   return matrix[row]?.[column] ?? Number.NaN;
 }

@@ -1,6 +1,6 @@
 import { upperTail } from "../numerics/fisherF";
 import { twoSidedCritical } from "../numerics/studentT";
-import { type Duo, unscaledVariance } from "./contrast";
+import { allDuos, unscaledVariance } from "./contrast";
 import type { SquaresOf, TreatmentModel } from "./treatmentModel";
 
 /** The F of one source against the residual, and its p-value; NaN without residual degrees of freedom. */
@@ -23,13 +23,8 @@ export function treatmentF(
 export function leastSignificantDifference(model: TreatmentModel): number | null {
   const { counts, meanSquare, df } = model;
   const variance = 2 / (counts[0] ?? Number.NaN);
-  if (!(df > 0) || !pairsOf(counts.length).every((duo) => isNear(unscaledVariance(model, duo), variance))) return null;
+  if (!(df > 0) || !allDuos(counts.length).every((duo) => isNear(unscaledVariance(model, duo), variance))) return null;
   return twoSidedCritical(0.05, df) * Math.sqrt(meanSquare * variance);
-}
-
-function pairsOf(treatments: number): readonly Duo[] {
-  const all = Array.from({ length: treatments }, (_, at) => at);
-  return all.flatMap((usual) => all.slice(usual + 1).map((tried) => ({ usual, tried })));
 }
 
 /** Equal but for rounding. */

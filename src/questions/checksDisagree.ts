@@ -1,4 +1,4 @@
-import { contrast, type Duo } from "../methods/contrast";
+import { allDuos, contrast } from "../methods/contrast";
 import { manySwap } from "../methods/manySwap";
 import { isHintOnly } from "../methods/verdict";
 import { CLOSE } from "./close";
@@ -13,11 +13,12 @@ const ALPHA = 0.05;
  * 5 %, and the two stand on opposite sides. Not for those that lean at most, nor with own unevenness, where labels may
  * not be swapped.
  */
-export function checksDisagree(groups: ManyGroups, joint: JointComparison, asked: ManyAsked): boolean {
+export function checksDisagree(groups: ManyGroups, joint: JointComparison, { how }: ManyAsked): boolean {
   const { treatments, model } = joint;
   const test = joint.test();
   if (test === null) return false;
-  const duos = duosOf(joint, asked);
+  // all that are judged together, shown or not
+  const duos = how === "all pairs" ? allDuos(treatments.length) : joint.duos;
   const close = duos
     .filter((duo) => !isHintOnly(basisOf(groups, treatments, duo)))
     .map((duo) => contrast(model, duo).t)
@@ -26,13 +27,4 @@ export function checksDisagree(groups: ManyGroups, joint: JointComparison, asked
   const plants = groups.plants.map((plant) => ({ ...plant, treatment: treatments.indexOf(plant.treatment) }));
   const swapped = manySwap(plants, model, duos);
   return close.some((t) => swapped(t) < ALPHA !== test.isBelow(t, ALPHA));
-}
-
-/** The comparisons that are judged together. */
-function duosOf({ treatments }: JointComparison, { how, usual }: ManyAsked): readonly Duo[] {
-  const places = [...treatments.keys()];
-  if (how === "all pairs")
-    return places.flatMap((one) => places.slice(one + 1).map((tried) => ({ usual: one, tried })));
-  const base = usual === null ? -1 : treatments.indexOf(usual);
-  return places.filter((place) => place !== base).map((tried) => ({ usual: base, tried }));
 }

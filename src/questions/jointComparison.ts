@@ -2,7 +2,7 @@ import { additiveModel } from "../methods/additiveModel";
 import { againstUsualTest, type JointTest } from "../methods/againstUsualTest";
 import { allPairsTest } from "../methods/allPairsTest";
 import { changeOf } from "../methods/compareMeans";
-import { contrast, type Duo } from "../methods/contrast";
+import { allDuos, contrast, type Duo } from "../methods/contrast";
 import { type Description, describe } from "../methods/describe";
 import { modelRatio } from "../methods/modelRatio";
 import { oneWayModel } from "../methods/oneWayModel";
@@ -24,6 +24,8 @@ export interface JointComparison {
   readonly model: TreatmentModel;
   /** Why nothing can be tested: no plant varies, or too few plants are left; null when all is well. */
   readonly untested: Absence | null;
+  /** The comparisons shown, by places in `treatments`: each with the usual where one is named, else all pairs. */
+  readonly duos: readonly Duo[];
   /** What judges the comparisons made together; null with own unevenness, and where nothing can be tested. */
   readonly test: Lazy<JointTest | null>;
   /** A treatment against the usual, by its number among all; null where it has no plants. */
@@ -62,11 +64,16 @@ export function jointComparison(groups: ManyGroups, asked: ManyAsked, usable: re
     treatments: usable,
     model,
     untested,
+    duos: usual < 0 ? allDuos(usable.length) : againstTheUsual(usable.length, usual),
     test: () => (untested === null && own() === null ? fixed() : null),
     againstUsual: (treatment) => withUsual(treatment, (duo) => compare(duo, fixed)),
     isBelow: (treatment, level) => withUsual(treatment, (duo) => below(duo, level)),
     pair: (duo) => compare(duo, allPairs),
   };
+}
+
+function againstTheUsual(count: number, usual: number): readonly Duo[] {
+  return Array.from({ length: count }, (_, tried) => ({ usual, tried })).filter(({ tried }) => tried !== usual);
 }
 
 function bedModel({ plants }: ManyGroups, usable: readonly number[]): TreatmentModel | null {
@@ -87,7 +94,7 @@ function whyUntested(
   values: readonly (readonly number[])[],
 ): Absence | null {
   if (df < 2) return { absent: "too-few-plants" };
-  const largest = Math.max(...means.map(Math.abs), ...values.flat().map(Math.abs));
+  const largest = [means, ...values].flat().reduce((most, value) => Math.max(most, Math.abs(value)), 0);
   return Math.sqrt(meanSquare) <= 10 * Number.EPSILON * largest ? { absent: "all-equal" } : null;
 }
 

@@ -1,3 +1,4 @@
+import { describe } from "../methods/describe";
 import type { Caution } from "../nouns/caution";
 
 /**
@@ -14,6 +15,7 @@ const UNSTEADY = 1.5;
  */
 export function littleUsual(usual: readonly number[], g: number | null): readonly Caution[] {
   const zeros = usual.filter((value) => value === 0).length;
-  if (usual.length > 0 && 2 * zeros >= usual.length) return [{ caution: "C05", because: "little" }];
+  if (usual.length > 0 && (2 * zeros >= usual.length || describe(usual).mean === 0))
+    return [{ caution: "C05", because: "little" }];
   return g !== null && g >= UNSTEADY ? [{ caution: "C05", because: "unsteady" }] : [];
 }

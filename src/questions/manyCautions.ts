@@ -1,10 +1,11 @@
+import { isHintOnly, type VerdictBasis } from "../methods/verdict";
 import type { Caution, Loss } from "../nouns/caution";
 import type { ManyTreatments } from "../nouns/findings/manyTreatments";
 import { isKnown } from "../nouns/known";
 import type { Place } from "../nouns/place";
 import { isBarelyFound, isWide } from "./barelyFound";
-import { fewPlants } from "./fewPlants";
-import type { JointComparison } from "./jointComparison";
+import { fewPairs, fewPlants } from "./fewPlants";
+import { basisOf, type JointComparison } from "./jointComparison";
 import { littleUsual } from "./littleUsual";
 import type { ManyGroups } from "./manyGroups";
 import { oddPlaces } from "./oddPlaces";
@@ -21,20 +22,21 @@ interface LongChecks {
   readonly disagree: () => boolean;
 }
 
-const ENOUGH = 4;
+/** The comparisons made, null where there are none, and the long checks, null where they are to be left out (C21, C22). */
+interface Compared {
+  readonly joint: JointComparison | null;
+  readonly checks: LongChecks | null;
+}
+
 const STRONG_LOSS = 0.2;
 
-/**
- * What to look out for in a comparison of several treatments (METHODS 9.2).
- *
- * @param checks null leaves out the cautions that need them (C21, C22)
- */
-export function manyCautions(found: Found, groups: ManyGroups, checks: LongChecks | null): readonly Caution[] {
+/** What to look out for in a comparison of several treatments (METHODS 9.2). */
+export function manyCautions(found: Found, groups: ManyGroups, { joint, checks }: Compared): readonly Caution[] {
   const odd = found.treatments.flatMap(({ plants }) => oddPlaces(plants));
   const decides = checks === null ? null : onePlant(found, groups, checks.refit);
   const alike = !isKnown(found.pAllTogether) && found.pAllTogether.absent === "all-equal";
   return [
-    ...fewOnes(found),
+    ...(joint === null ? [] : fewOnes(groups, joint)),
     ...littleUsual(found.treatments.find(({ isUsual }) => isUsual)?.plants.map(({ value }) => value) ?? [], null),
     ...(decides === null ? [] : [{ caution: "C21", place: decides } as const]),
     ...(alike ? [{ caution: "C17" } as const] : []),
@@ -47,16 +49,22 @@ export function manyCautions(found: Found, groups: ManyGroups, checks: LongCheck
   ];
 }
 
-/** C01 for the treatment with the fewest plants beside the usual, or the two with the fewest. */
-function fewOnes({ treatments, nothingIn }: Found): readonly Caution[] {
-  if (nothingIn !== null) return [];
-  const fewest = treatments
-    .map(({ plants }) => plants.length)
-    .filter((plants) => plants > 0)
-    .sort((a, b) => a - b);
-  const [few = 0, next = 0] = fewest;
-  const usual = treatments.find(({ isUsual }) => isUsual)?.plants.length ?? next;
-  return few < ENOUGH ? [fewPlants(usual, few === usual ? next : few)] : [];
+/** C01 for the comparison that rests on the fewest plants, by the rule that caps its verdict: a bed holds a pair. */
+function fewOnes(groups: ManyGroups, joint: JointComparison): readonly Caution[] {
+  const bases = joint.duos.map((duo) => basisOf(groups, joint.treatments, duo)).filter(isHintOnly);
+  const [fewest] = bases.toSorted((one, other) => fewestIn(one) - fewestIn(other) || mostIn(one) - mostIn(other));
+  if (fewest === undefined) return [];
+  if ("pairs" in fewest) return [fewPairs(fewest.pairs)];
+  return [groups.beds === null ? fewPlants(fewest.usual, fewest.tried) : fewPairs(fewest.tried)];
+}
+
+/** The smaller number of plants, or of pairs, that a comparison rests on. */
+function fewestIn(basis: VerdictBasis): number {
+  return "pairs" in basis ? basis.pairs : Math.min(basis.usual, basis.tried);
+}
+
+function mostIn(basis: VerdictBasis): number {
+  return "pairs" in basis ? basis.pairs : Math.max(basis.usual, basis.tried);
 }
 
 function lostOnes({ treatments, lostPlants }: Found): readonly Caution[] {

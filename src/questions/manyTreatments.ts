@@ -1,7 +1,7 @@
 import { allTogether, allTogetherOwnSpread } from "../methods/allTogether";
 import { connectedTreatments } from "../methods/connectedTreatments";
 import { describe } from "../methods/describe";
-import { pooledUnevenness } from "../methods/unevenness";
+import { pooledUnevenness, shareOfMean } from "../methods/unevenness";
 import type { ManyTreatments, TreatmentFound } from "../nouns/findings/manyTreatments";
 import type { Known } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
@@ -47,8 +47,8 @@ export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatm
   };
   return {
     ...found,
-    quickCautions: lazy(() => manyCautions(found, groups, null)),
-    cautions: lazy(() => manyCautions(found, groups, checks)),
+    quickCautions: lazy(() => manyCautions(found, groups, { joint, checks: null })),
+    cautions: lazy(() => manyCautions(found, groups, { joint, checks })),
   };
 }
 
@@ -139,13 +139,10 @@ function overall(
     const varied = summaries.every(({ n, variance }) => n > 1 && variance > 0);
     const whole = varied ? allTogetherOwnSpread(summaries) : null;
     const { unevenness } = pooledUnevenness(summaries);
-    const missing: Known = { absent: "all-equal" };
+    const missing: Known = { absent: summaries.some(({ n }) => n < 2) ? "one-plant" : "all-equal" };
     return { pAllTogether: whole?.pValue ?? missing, unevenness, df: whole?.df[1] ?? missing };
   }
-  const average = describe(valuesOf(groups.plants)).summary.mean;
-  const unevenness: Known =
-    average > 0
-      ? Math.sqrt(joint.model.meanSquare) / average
-      : { absent: average === 0 ? "average-zero" : "average-below-zero" };
-  return { pAllTogether: allTogether(joint.model).pValue, unevenness, df: joint.model.df };
+  const { model } = joint;
+  const unevenness = shareOfMean(Math.sqrt(model.meanSquare), describe(valuesOf(groups.plants)).summary.mean);
+  return { pAllTogether: allTogether(model).pValue, unevenness, df: model.df };
 }

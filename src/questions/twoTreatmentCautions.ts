@@ -54,10 +54,9 @@ function isHintAtMost({ usual, tried, pairs }: Found): boolean {
   return pairs === null ? Math.min(usual.plants.length, tried.plants.length) < 4 : pairs.complete < 6;
 }
 
-function littleOrAlike({ usual, t }: Found, { g, usualMean }: Compared): readonly Caution[] {
-  const little = usualMean === 0 ? littleUsual([0], g) : littleUsual(valuesOf(usual.plants), g);
+function littleOrAlike({ usual, t }: Found, { g }: Compared): readonly Caution[] {
   const alike = !isKnown(t) && t.absent === "all-equal";
-  return [...little, ...(alike ? [{ caution: "C17" } as const] : [])];
+  return [...littleUsual(valuesOf(usual.plants), g), ...(alike ? [{ caution: "C17" } as const] : [])];
 }
 
 function lostOnes(found: Found, groups: TwoGroups): readonly Caution[] {

@@ -7,6 +7,7 @@ it.each([
   [[0, 0], 0.1, ["little"]],
   [[4, 5, 6], 1.5, ["unsteady"]],
   [[4, 5, 6], 1.49, []],
+  [[-2, 2, 1, -1], null, ["little"]],
   [[], null, []],
 ])("%j with g %s: %s", (usual, g, little) => {
   expect(littleUsual(usual, g).map((caution) => "because" in caution && caution.because)).toEqual(little);
