@@ -62,14 +62,22 @@ function reduced(
   const gaps = new Array<number>(treatments).fill(0);
   for (const bed of beds) {
     const level = mean(bed.map(({ value }) => value));
-    for (const { value, treatment } of bed) {
+    for (const { value, treatment } of bed) gaps[treatment] = (gaps[treatment] as number) + (value - level);
+    const counts = countsIn(bed);
+    for (const [treatment, count] of counts) {
       const row = matrix[treatment] as number[];
-      row[treatment] = (row[treatment] as number) + 1;
-      for (const other of bed) row[other.treatment] = (row[other.treatment] as number) - 1 / bed.length;
-      gaps[treatment] = (gaps[treatment] as number) + (value - level);
+      row[treatment] = (row[treatment] as number) + count;
+      for (const [other, more] of counts) row[other] = (row[other] as number) - (count * more) / bed.length;
     }
   }
   return { matrix, gaps };
+}
+
+/** How many plants of each of its treatments a bed holds. */
+function countsIn(bed: readonly SweptPlant[]): ReadonlyMap<number, number> {
+  const counts = new Map<number, number>();
+  for (const { treatment } of bed) counts.set(treatment, (counts.get(treatment) ?? 0) + 1);
+  return counts;
 }
 
 /** A mean is its treatment's effect, less what the beds' levels owe to all effects, plus the average of the beds. */

@@ -1,42 +1,49 @@
-import { leastSquares } from "../numerics/leastSquares";
 import { mean } from "../numerics/moments";
+import { connectedTreatments } from "./connectedTreatments";
+import { type SweptPlant, sweptBeds } from "./sweptBeds";
+import type { PlantInModel } from "./treatmentModel";
 import { type PooledUnevenness, shareOfMean } from "./unevenness";
-
-/** A plant in its bed. Treatments and beds are known by any numbers. */
-export interface BedPlant {
-  readonly value: number;
-  readonly treatment: number;
-  readonly bed: number;
-}
 
 /**
  * The unevenness that is left within beds: √MSE of the additive model treatment + bed, as a fraction of the average of
  * all plants. Plants may be missing, and all may have one treatment.
  *
+ * @param plants treatments and beds may have any numbers
  * @returns an Absence when beds and treatments use up all degrees of freedom, or the average is not above 0
  *
  * Source: the randomised-block analysis by ordinary least squares, R's lm(value ~ bed + treatment).
  */
-export function withinBeds(plants: readonly BedPlant[]): PooledUnevenness {
+export function withinBeds(plants: readonly PlantInModel[]): PooledUnevenness {
   if (plants.length === 0) return { unevenness: { absent: "no-usable-plants" }, df: 0 };
-  const values = plants.map(({ value }) => value);
-  const average = mean(values);
-  const treatments = distinct(plants.map(({ treatment }) => treatment));
-  const beds = distinct(plants.map(({ bed }) => bed));
-  const design = plants.map(({ treatment, bed }) => [1, ...marks(treatments, treatment), ...marks(beds, bed)]);
+  const average = mean(plants.map(({ value }) => value));
   // around the average, so that equal plants leave nothing but zeros
-  const centered = values.map((value) => value - average);
-  const { rank, residualSumOfSquares } = leastSquares(design, centered);
-  const df = plants.length - rank;
+  const around = plants.map((plant) => ({ ...plant, value: plant.value - average }));
+  let [squares, df] = [0, plants.length];
+  for (const { treatments, beds } of linkedParts(around)) {
+    squares += sweptBeds(beds, treatments)?.residualSumOfSquares ?? Number.NaN;
+    df -= treatments + beds.length - 1;
+  }
   if (df < 1) return { unevenness: { absent: "no-degrees-of-freedom" }, df: 0 };
-  return { unevenness: shareOfMean(Math.sqrt(residualSumOfSquares / df), average), df };
+  return { unevenness: shareOfMean(Math.sqrt(squares / df), average), df };
 }
 
-function distinct(labels: readonly number[]): readonly number[] {
-  return [...new Set(labels)];
+/** A part of a trial that beds link: how many treatments it has, numbered anew, and its plants bed by bed. */
+interface Part {
+  readonly treatments: number;
+  readonly beds: readonly (readonly SweptPlant[])[];
 }
 
-/** One column per label but the first: 1 where the plant bears it. */
-function marks(labels: readonly number[], label: number): readonly number[] {
-  return labels.slice(1).map((other) => (other === label ? 1 : 0));
+/** Treatments that no bed links have nothing in common, so that each part is fitted by itself. */
+function linkedParts(plants: readonly PlantInModel[]): readonly Part[] {
+  const linked = connectedTreatments(plants);
+  const at = new Map(linked.flatMap((group, part) => group.map((name, number) => [name, { part, number }] as const)));
+  const beds = linked.map(() => new Map<number, SweptPlant[]>());
+  for (const { value, treatment, bed } of plants) {
+    const { part, number } = at.get(treatment) ?? { part: -1, number: -1 };
+    const own = beds[part]?.get(bed);
+    const plant = { value, treatment: number };
+    if (own === undefined) beds[part]?.set(bed, [plant]);
+    else own.push(plant);
+  }
+  return linked.map((group, part) => ({ treatments: group.length, beds: [...(beds[part]?.values() ?? [])] }));
 }

@@ -7,6 +7,9 @@ import { figure } from "./found";
 const planted = (value: readonly number[], treatment: readonly number[], bed: readonly number[]) =>
   value.map((v, i) => ({ value: v, treatment: treatment[i] ?? Number.NaN, bed: bed[i] ?? Number.NaN }));
 
+const average = (plants: readonly { readonly value: number }[]) =>
+  plants.reduce((sum, { value }) => sum + value, 0) / plants.length;
+
 describe("withinBeds agrees with R's lm(value ~ bed + treatment)", () => {
   it.each(reference.cases.beds)("$name", ({ value, treatment, bed, df, unevenness }) => {
     const found = withinBeds(planted(value, treatment, bed));
@@ -16,6 +19,34 @@ describe("withinBeds agrees with R's lm(value ~ bed + treatment)", () => {
 });
 
 describe("withinBeds at the ends", () => {
+  // two trials side by side: what is left of both, over the degrees of freedom of both
+  it("treatments that no bed links are fitted by themselves", () => {
+    const [one, other] = [
+      planted([3, 5, 4, 8], [1, 2, 1, 2], [1, 1, 2, 2]),
+      planted([9, 2, 7, 7], [5, 6, 5, 6], [3, 3, 4, 4]),
+    ];
+    const left = [one, other].map((plants) => figure(withinBeds(plants).unevenness) * average(plants));
+    const together = withinBeds([...one, ...other]);
+    expect(together.df).toBe(2);
+    const squares = left.reduce((sum, deviation) => sum + deviation ** 2, 0);
+    near("both", figure(together.unevenness) * average([...one, ...other]), Math.sqrt(squares / 2), {
+      relative: 1e-13,
+    });
+  });
+
+  // the numbers 1 … n of one treatment in one bed have the variance n(n + 1)/12
+  it("one treatment in one large bed is its own spread", () => {
+    const n = 50_000;
+    const plants = planted(
+      Array.from({ length: n }, (_, at) => at + 1),
+      new Array(n).fill(0),
+      new Array(n).fill(0),
+    );
+    near("spread", figure(withinBeds(plants).unevenness), Math.sqrt((n * (n + 1)) / 12) / ((n + 1) / 2), {
+      relative: 1e-13,
+    });
+  });
+
   it("equal plants have 0", () => {
     expect(withinBeds(planted([4, 4, 4, 4], [1, 1, 2, 2], [1, 2, 1, 2]))).toEqual({ unevenness: 0, df: 1 });
   });
