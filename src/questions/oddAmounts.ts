@@ -1,4 +1,5 @@
-import { countsFruit, oddPicks } from "../methods/oddPicks";
+import { countsFruit } from "../methods/countsFruit";
+import { oddPicks } from "../methods/oddPicks";
 import { oddValues } from "../methods/oddValues";
 import type { OddBecause } from "../nouns/reading";
 import { isCountHeading } from "../ranges/isCountHeading";
