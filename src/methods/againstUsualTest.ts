@@ -1,3 +1,4 @@
+import { ALPHA } from "./alpha";
 import { covariance, type Duo, unscaledVariance } from "./contrast";
 import { dunnettOf } from "./jointDistributions";
 import { shownToDiffer } from "./shownToDiffer";
@@ -12,8 +13,6 @@ export interface JointTest {
   /** For ranges of 95 % for all comparisons together; worked out when read. */
   readonly critical: number;
 }
-
-const ALPHA = 0.05;
 
 /**
  * Dunnett's test: every other treatment against the usual. Exact without beds, for any numbers of plants; with beds and

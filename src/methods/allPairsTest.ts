@@ -1,9 +1,8 @@
 import type { JointTest } from "./againstUsualTest";
+import { ALPHA } from "./alpha";
 import { rangeOf } from "./jointDistributions";
 import { shownToDiffer } from "./shownToDiffer";
 import type { TreatmentModel } from "./treatmentModel";
-
-const ALPHA = 0.05;
 
 /**
  * Tukey's test of all pairs (Tukey–Kramer where plant numbers differ): q = √2·|t| against the studentized range.

@@ -1,5 +1,6 @@
 import { upperTail } from "../numerics/fisherF";
 import type { Summary } from "../numerics/moments";
+import { sum } from "../numerics/sum";
 import type { TreatmentModel } from "./treatmentModel";
 
 /** An F test of all treatments together. */
@@ -33,8 +34,4 @@ export function allTogetherOwnSpread(groups: readonly Summary[]): AllTogether {
   const f = between / (1 + (2 * (k - 2) * lack) / (k ** 2 - 1));
   const within = (k ** 2 - 1) / (3 * lack);
   return { f, df: [k - 1, within], pValue: upperTail(f, k - 1, within) };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

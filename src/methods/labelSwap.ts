@@ -2,6 +2,7 @@ import type { LabelSwap } from "../nouns/findings/twoTreatments";
 import { choose } from "../numerics/choose";
 import { mean } from "../numerics/moments";
 import { randomSource } from "../numerics/random";
+import { sum } from "../numerics/sum";
 import { drawSum } from "./drawSum";
 import { splitsBeyond } from "./sumsBeyond";
 import { DRAWS, MOST_SPLITS, SEED, swapCount } from "./swapCount";
@@ -22,7 +23,7 @@ export function labelSwap(usual: readonly number[], tried: readonly number[]): L
   const fewer = (usual.length < tried.length ? usual : tried).map((value) => value - center);
   const centered = [...usual, ...tried].map((value) => value - center);
   const size = fewer.length;
-  const count = swapCount({ sum: total(fewer), largest: largestSum(centered, size) });
+  const count = swapCount({ sum: sum(fewer), largest: largestSum(centered, size) });
 
   const splits = choose(centered.length, size);
   if (splits <= MOST_SPLITS) {
@@ -34,12 +35,8 @@ export function labelSwap(usual: readonly number[], tried: readonly number[]): L
   return count.drawn();
 }
 
-function total(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0);
-}
-
 /** The largest size that the sum of `size` of the values can have. */
 function largestSum(values: readonly number[], size: number): number {
   const sorted = values.toSorted((left, right) => left - right);
-  return Math.max(Math.abs(total(sorted.slice(0, size))), Math.abs(total(sorted.slice(-size))));
+  return Math.max(Math.abs(sum(sorted.slice(0, size))), Math.abs(sum(sorted.slice(-size))));
 }

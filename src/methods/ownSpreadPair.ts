@@ -1,13 +1,12 @@
 import type { Summary } from "../numerics/moments";
 import type { Studentized } from "../numerics/studentized";
 import { pairsOf } from "./allPairsTest";
+import { ALPHA } from "./alpha";
 import { rangeOf } from "./jointDistributions";
 import type { RatioCurve } from "./ratioCurve";
 import { shownToDiffer } from "./shownToDiffer";
 import { tailTest } from "./tailTest";
 import { welchDf } from "./welch";
-
-const ALPHA = 0.05;
 
 /** A pair of treatments compared with their own spreads. */
 export interface OwnSpreadPair {

@@ -1,6 +1,7 @@
 import type { Known } from "../nouns/known";
 import { quantile } from "../numerics/normal";
-import { ALPHA, noncentrality, type Plan, power } from "./power";
+import { ALPHA } from "./alpha";
+import { noncentrality, type Plan, power } from "./power";
 
 /** More plants of each treatment than this are not practical. */
 const MOST = 500;

@@ -2,12 +2,10 @@ import type { PlanBasis } from "../nouns/findings/planning";
 import type { Known } from "../nouns/known";
 import { twoSidedPower } from "../numerics/noncentralT";
 import { twoSidedCritical } from "../numerics/studentT";
+import { ALPHA } from "./alpha";
 
 /** The trial's layout and how uneven its plants are (within a bed, where there are beds). */
 export type Plan = Pick<PlanBasis, "unevenness" | "treatments" | "beds">;
-
-/** Plans are for ranges of 95 %. */
-export const ALPHA = 0.05;
 
 /** The t test that a plan ends in. */
 export interface PlannedTest {

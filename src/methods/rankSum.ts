@@ -1,4 +1,5 @@
 import { choose } from "../numerics/choose";
+import { sum } from "../numerics/sum";
 import { midranks, roundingOf } from "./midranks";
 import { normalTwoSided, type RankTest, tailCount } from "./rankTest";
 import { forEachSplitSum } from "./splitSums";
@@ -32,8 +33,4 @@ export function rankSum(usual: readonly number[], tried: readonly number[]): Ran
   }
   const variance = ((m * n) / 12) * (m + n + 1 - tieSum / ((m + n) * (m + n - 1)));
   return { statistic, pValue: normalTwoSided(statistic - (m * n) / 2, variance), exact: false };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,3 +1,4 @@
+import { sum } from "../numerics/sum";
 import { differences } from "./differences";
 import { midranks, roundingOf } from "./midranks";
 import { normalTwoSided, type RankTest, tailCount } from "./rankTest";
@@ -31,8 +32,4 @@ export function signedRank(usual: readonly number[], tried: readonly number[]): 
   }
   const variance = (n * (n + 1) * (2 * n + 1)) / 24 - tieSum / 48;
   return { statistic, pValue: normalTwoSided(statistic - (n * (n + 1)) / 4, variance), exact: false };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

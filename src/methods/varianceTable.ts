@@ -1,5 +1,6 @@
 import { upperTail } from "../numerics/fisherF";
 import { twoSidedCritical } from "../numerics/studentT";
+import { ALPHA } from "./alpha";
 import { allDuos, unscaledVariance } from "./contrast";
 import type { SquaresOf, TreatmentModel } from "./treatmentModel";
 
@@ -24,7 +25,7 @@ export function leastSignificantDifference(model: TreatmentModel): number | null
   const { counts, meanSquare, df } = model;
   const variance = 2 / (counts[0] ?? Number.NaN);
   if (!(df > 0) || !allDuos(counts.length).every((duo) => isNear(unscaledVariance(model, duo), variance))) return null;
-  return twoSidedCritical(0.05, df) * Math.sqrt(meanSquare * variance);
+  return twoSidedCritical(ALPHA, df) * Math.sqrt(meanSquare * variance);
 }
 
 /** Equal but for rounding. */

@@ -1,3 +1,4 @@
+import { ALPHA } from "../methods/alpha";
 import { allDuos, contrast } from "../methods/contrast";
 import { manySwap } from "../methods/manySwap";
 import { isHintOnly } from "../methods/verdict";
@@ -5,8 +6,6 @@ import { CLOSE } from "./close";
 import { basisOf, type JointComparison } from "./jointComparison";
 import type { ManyAsked } from "./manyAsked";
 import type { ManyGroups } from "./manyGroups";
-
-const ALPHA = 0.05;
 
 /**
  * Whether one of several comparisons is a close one and the label swap says otherwise (C22): its p is near the bar of

@@ -1,7 +1,7 @@
 import type { Place } from "../nouns/place";
 import type { Plant } from "../nouns/sample";
 import type { Labelled } from "../ranges/readLabelled";
-import type { Labels } from "../ranges/readLabels";
+import { labelNumbers } from "./labelNumbers";
 import { plantOf } from "./usablePlants";
 
 /** A usable plant with its treatment and bed, each known by its number in order of appearance. */
@@ -19,22 +19,15 @@ export interface Garden {
 
 /** Puts treatments (the first labels) and beds (the second) to the plants; labels not given count as one for all. */
 export function gardenPlants({ sample, labels: [treatments = null, beds = null] }: Labelled): Garden {
+  const [treatmentOf, bedOf] = [labelNumbers(treatments), labelNumbers(beds)];
   const plants: GardenPlant[] = [];
   const leftOut: Place[] = [];
   for (const [at, entry] of sample.entries.entries()) {
     const plant = plantOf(entry, "leave out");
     if (plant === null) continue;
-    const treatment = numberOf(treatments, at);
-    const bed = numberOf(beds, at);
-    if (treatment < 0 || bed < 0) leftOut.push(entry.place);
+    const [treatment, bed] = [treatmentOf(at), bedOf(at)];
+    if (treatment === null || bed === null) leftOut.push(entry.place);
     else plants.push({ ...plant, treatment, treatmentName: treatments?.names[treatment] ?? null, bed });
   }
   return { plants, leftOut };
-}
-
-/** A row's label as its number among the names; 0 where no labels were given, −1 where the row has none. */
-function numberOf(labels: Labels | null, at: number): number {
-  if (labels === null) return 0;
-  const label = labels.entries[at] ?? null;
-  return label === null ? -1 : labels.names.indexOf(label);
 }

@@ -1,6 +1,7 @@
 import { additiveModel } from "../methods/additiveModel";
 import { againstUsualTest, type JointTest } from "../methods/againstUsualTest";
 import { allPairsTest } from "../methods/allPairsTest";
+import { ALPHA } from "../methods/alpha";
 import { changeOf } from "../methods/compareMeans";
 import { allDuos, contrast, type Duo } from "../methods/contrast";
 import { type Description, describe } from "../methods/describe";
@@ -103,7 +104,7 @@ type Figures = Omit<AgainstUsual, "verdict" | "rangeVerdict"> & { readonly why: 
 function pooled(model: TreatmentModel, duo: Duo, { pValue, critical }: JointTest): Figures {
   const { difference, standardError, t } = contrast(model, duo);
   const p = pValue(t);
-  const range = percentRange(modelRatio(model, duo, critical), p < 0.05);
+  const range = percentRange(modelRatio(model, duo, critical), p < ALPHA);
   const reach = critical * standardError;
   return {
     difference,
@@ -134,7 +135,7 @@ function ownSpread(groups: readonly Description[], { usual, tried }: Duo): Figur
     const none = { low: why, high: why };
     return { difference, differenceRange: none, change, changeRange: none, pValue: why, why };
   }
-  const range = percentRange(found.curve, found.pValue < 0.05);
+  const range = percentRange(found.curve, found.pValue < ALPHA);
   return {
     difference,
     differenceRange: { low: found.low, high: found.high },

@@ -14,16 +14,19 @@ export interface Losses {
   readonly countedAsZero: boolean;
 }
 
-/** A share of lost plants, or a gap between two, from which a loss weighs heavily. */
+/** A share of lost plants from which a loss weighs heavily; a gap as wide between two treatments holds such a share. */
 const STRONG_LOSS = 0.2;
+
+/** Whether any of several treatments lost many of its plants. */
+export function isStrongLoss(losses: readonly Loss[]): boolean {
+  return losses.some(({ lost, setOut }) => lost / setOut >= STRONG_LOSS);
+}
 
 /** C03 and C04 where a plant was lost in either treatment. */
 export function lossCautions({ usual, tried, ...changes }: Losses): readonly Caution[] {
   const losses = [lossOf(usual, "usual"), lossOf(tried, "new")];
   if (losses.every(({ lost }) => lost === 0)) return [];
-  const [before = 0, after = 0] = losses.map(({ lost, setOut }) => lost / setOut);
-  const strong = Math.max(before, after) >= STRONG_LOSS || Math.abs(after - before) >= STRONG_LOSS;
-  return [{ caution: "C03", losses, ...changes, strong }, { caution: "C04" }];
+  return [{ caution: "C03", losses, ...changes, strong: isStrongLoss(losses) }, { caution: "C04" }];
 }
 
 /** The change between the averages of two treatments' plants. */

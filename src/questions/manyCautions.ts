@@ -7,6 +7,7 @@ import { isBarelyFound, isWide } from "./barelyFound";
 import { fewPairs, fewPlants } from "./fewPlants";
 import { basisOf, type JointComparison } from "./jointComparison";
 import { littleUsual } from "./littleUsual";
+import { isStrongLoss } from "./lossCautions";
 import type { ManyGroups } from "./manyGroups";
 import { oddPlaces } from "./oddPlaces";
 import { readingCautions } from "./readingCautions";
@@ -27,8 +28,6 @@ interface Compared {
   readonly joint: JointComparison | null;
   readonly checks: LongChecks | null;
 }
-
-const STRONG_LOSS = 0.2;
 
 /** What to look out for in a comparison of several treatments (METHODS 9.2). */
 export function manyCautions(found: Found, groups: ManyGroups, { joint, checks }: Compared): readonly Caution[] {
@@ -77,7 +76,7 @@ function lostOnes({ treatments, lostPlants }: Found): readonly Caution[] {
     });
   if (losses.length === 0) return [];
   const none = { absent: "no-usable-plants" } as const;
-  const strong = losses.some(({ lost, setOut }) => lost / setOut >= STRONG_LOSS);
+  const strong = isStrongLoss(losses);
   const countedAsZero = lostPlants === "count as zero";
   return [{ caution: "C03", losses, change: none, changeLostAsZero: none, strong, countedAsZero }, { caution: "C04" }];
 }

@@ -2,7 +2,8 @@ import type { LostPlants } from "../nouns/lostPlants";
 import type { Place } from "../nouns/place";
 import type { Entry, Plant, Sample } from "../nouns/sample";
 import type { Labelled } from "../ranges/readLabelled";
-import type { Labels } from "../ranges/readLabels";
+import { isBlank } from "./isBlank";
+import { labelNumbers } from "./labelNumbers";
 import { plantOf } from "./usablePlants";
 
 /** A usable plant with the numbers of its treatment and its bed. */
@@ -37,7 +38,7 @@ export function manyGroups(
   { sample, labels: [treatments = null, beds = null] }: Labelled,
   rule: LostPlants,
 ): ManyGroups {
-  const [treatmentOf, bedOf] = [numbersOf(treatments), beds === null ? () => 0 : numbersOf(beds)];
+  const [treatmentOf, bedOf] = [labelNumbers(treatments), labelNumbers(beds)];
   const placed: PlacedEntry[] = [];
   const leftOut: Place[] = [];
   for (const [row, entry] of sample.entries.entries()) {
@@ -66,14 +67,4 @@ interface PlacedEntry {
   readonly entry: Entry;
   readonly treatment: number;
   readonly bed: number;
-}
-
-function isBlank(entry: Entry): boolean {
-  return entry.kind === "not-recorded" && entry.why === "empty";
-}
-
-/** The number of each row's label; null where the row has none. */
-function numbersOf(labels: Labels | null): (row: number) => number | null {
-  const numbers = new Map((labels?.names ?? []).map((name, at) => [name, at]));
-  return (row) => numbers.get(labels?.entries[row] ?? "") ?? null;
 }

@@ -12,6 +12,7 @@ import { missing } from "../ranges/option";
 import { readPairs } from "../ranges/readPairs";
 import { sameUnit } from "../ranges/sameUnit";
 import type { Given } from "./given";
+import { isBlank } from "./isBlank";
 import { readingCautions } from "./readingCautions";
 import { readTrialNames, type TrialNames } from "./readTrialNames";
 
@@ -81,10 +82,6 @@ function rows(usual: readonly Entry[], tried: readonly Entry[], names: TrialName
 
 function amountOf(entry: Entry): number | null {
   return entry.kind === "value" && entry.value > 0 ? entry.value : null;
-}
-
-function isBlank(entry: Entry): boolean {
-  return entry.kind === "not-recorded" && entry.why === "empty";
 }
 
 /** One trial is too few; several that changed by the very same share tell nothing of luck (METHODS 4.3). */

@@ -1,3 +1,4 @@
+import { ALPHA } from "../methods/alpha";
 import { letters } from "../methods/letters";
 import type { PairFound } from "../nouns/findings/manyTreatments";
 import { isKnown, type Known } from "../nouns/known";
@@ -23,7 +24,7 @@ export function lettersFor(joint: JointComparison): ReadonlyMap<number, string> 
   const differing = order.flatMap((tried, one) =>
     order.slice(one + 1).flatMap((usual, further) => {
       const { pValue } = joint.pair({ usual, tried });
-      return isKnown(pValue) && pValue < 0.05 ? [[one, one + 1 + further] as const] : [];
+      return isKnown(pValue) && pValue < ALPHA ? [[one, one + 1 + further] as const] : [];
     }),
   );
   const given = letters(order.length, differing);

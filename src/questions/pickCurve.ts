@@ -12,7 +12,7 @@ import { allRead } from "./allRead";
 import { type DatedLog, datedLog } from "./datedLog";
 import type { Given } from "./given";
 import { givenDates } from "./givenDates";
-import { logCautions } from "./logCautions";
+import { logCautions, unclearDates } from "./logCautions";
 import { picksOf } from "./picksOf";
 import { type PlantsSetOut, readPlantsEachNamed } from "./readPlantsEachNamed";
 import { stillCropping } from "./stillCropping";
@@ -29,8 +29,9 @@ export function pickCurve(given: Given): PickCurve | Problem {
   });
   if (isProblem(read)) return read;
   const { log, setOut, every } = read;
-  const curves = curvesOf(log, setOut, stepDays(log.first, log.last, every));
-  return isProblem(curves) ? curves : found(log, curves, every);
+  const steps = stepDays(log.first, log.last, every);
+  const curves = curvesOf(log, setOut, steps);
+  return isProblem(curves) ? curves : found(log, curves, steps);
 }
 
 function readLog({ treatments, dates, amounts }: Given): DatedLog | Problem {
@@ -66,7 +67,8 @@ function curvesOf(
       halfBy: knownOrNone((halves[owner] ?? Number.NaN) - log.first),
     };
   });
-  const curves = [...picked.filter((_, owner) => ids.includes(owner)), ...neverPicked(names, setOut, steps)];
+  const grown = new Set(ids);
+  const curves = [...picked.filter((_, owner) => grown.has(owner)), ...neverPicked(names, setOut, steps)];
   const lacking = setOut === null ? undefined : curves.find((curve) => curve.setOut === null);
   return lacking === undefined ? curves : { problem: "plants-each-lacks", name: lacking.name };
 }
@@ -86,18 +88,17 @@ function knownOrNone(value: number | undefined): number | null {
   return value === undefined || Number.isNaN(value) ? null : value;
 }
 
-function found(log: DatedLog, treatments: readonly TreatmentCurve[], every: number): PickCurve {
-  const { owners, days, amounts, unlabelled, totalRows } = log;
-  const undated = days.unclear.filter((row) => (owners.ids[row] ?? -1) >= 0).length;
+function found(log: DatedLog, treatments: readonly TreatmentCurve[], steps: readonly number[]): PickCurve {
+  const { days, amounts, unlabelled, totalRows } = log;
   const perPlant = treatments.every(({ setOut }) => setOut !== null);
   return {
     finding: "pick-curve",
     unit: amounts.unit,
     treatments,
-    steps: stepDays(log.first, log.last, every),
+    steps,
     perPlant,
     yearsKnown: days.yearsKnown,
-    leftOut: unlabelled.length + totalRows.length + undated,
+    leftOut: unlabelled.length + totalRows.length + unclearDates(log),
     weightsMissing: amounts.missing.size,
     cautions: lazy(() => cautionsOf(log, perPlant)),
   };

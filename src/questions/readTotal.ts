@@ -1,5 +1,6 @@
 import { isProblem, type Problem } from "../nouns/problem";
 import type { Sample } from "../nouns/sample";
+import { widthOf } from "../ranges/cellsOf";
 import { type Argument, missing } from "../ranges/option";
 import { readSample } from "../ranges/readSample";
 import { readWhole } from "../ranges/readWhole";
@@ -26,14 +27,10 @@ export function readTotal({ total, totalName, plants, plantsName }: TotalArgumen
   const sample = readSample(total, "refuse");
   if (isProblem(sample)) return sample;
   if (sample.entries.length > 1)
-    return { problem: "one-cell-wanted", argument: totalName, rows: total.cells.length, columns: widest(total.cells) };
+    return { problem: "one-cell-wanted", argument: totalName, rows: total.cells.length, columns: widthOf(total) };
   const rule = { argument: plantsName, low: 1, high: null, fallback: missing(plantsName) };
   const count = readWhole(plants, rule);
   if (typeof count !== "number") return count;
   const [only] = sample.entries;
   return { sample, total: only?.kind === "value" ? only.value : null, plants: count };
-}
-
-function widest(cells: readonly (readonly unknown[])[]): number {
-  return cells[0]?.length ?? 0;
 }

@@ -8,6 +8,7 @@ import { type Negatives, readSample } from "../ranges/readSample";
 import { sameUnit } from "../ranges/sameUnit";
 import { allRead } from "./allRead";
 import type { Given } from "./given";
+import { isBlank } from "./isBlank";
 import { plantOf, usablePlants } from "./usablePlants";
 
 /** Two treatments' plants as they enter a comparison; with pairs, index by index. */
@@ -81,8 +82,4 @@ function pairedGroups({ usual, tried }: Samples, rule: LostPlants): TwoGroups {
     triedPlants: complete.map(([, right]) => right),
     pairs: { complete: complete.length, incomplete },
   };
-}
-
-function isBlank(entry: Sample["entries"][number]): boolean {
-  return entry.kind === "not-recorded" && entry.why === "empty";
 }

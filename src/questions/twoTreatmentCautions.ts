@@ -2,6 +2,7 @@ import { chanceHere } from "../methods/chanceHere";
 import type { MeansCompared } from "../methods/compareMeans";
 import { describe } from "../methods/describe";
 import { spreadTest } from "../methods/spreadTest";
+import { isHintOnly } from "../methods/verdict";
 import type { Caution } from "../nouns/caution";
 import type { TwoTreatments } from "../nouns/findings/twoTreatments";
 import { isKnown } from "../nouns/known";
@@ -49,9 +50,10 @@ function plantNumbers(found: Found): readonly Caution[] {
   return [pairs === null ? fewPlants(usual.plants.length, tried.plants.length) : fewPairs(pairs.complete)];
 }
 
-/** Whether so few plants allow a hint at most (METHODS 4.3). */
 function isHintAtMost({ usual, tried, pairs }: Found): boolean {
-  return pairs === null ? Math.min(usual.plants.length, tried.plants.length) < 4 : pairs.complete < 6;
+  return isHintOnly(
+    pairs === null ? { usual: usual.plants.length, tried: tried.plants.length } : { pairs: pairs.complete },
+  );
 }
 
 function littleOrAlike({ usual, t }: Found, { g }: Compared): readonly Caution[] {
@@ -84,10 +86,10 @@ function unlikeSpread({ usual, tried, pairs }: Found): readonly Caution[] {
   if (pairs !== null || before === after || Math.min(before, after) < 4) return [];
   if (!isKnown(usual.deviation) || !isKnown(tried.deviation)) return [];
   const wider = usual.deviation > tried.deviation ? usual : tried;
-  const narrower = wider === usual ? tried.deviation : usual.deviation;
-  const widest = wider === usual ? usual.deviation : tried.deviation;
+  const [narrow, wide] = [usual.deviation, tried.deviation].toSorted((one, other) => one - other);
+  if (!((wide ?? 0) > 2 * (narrow ?? 0))) return [];
   const luck = spreadTest(describe(valuesOf(usual.plants)).summary, describe(valuesOf(tried.plants)).summary);
-  return widest > 2 * narrower && luck < LUCK ? [{ caution: "C07", name: wider.name, role: wider.role }] : [];
+  return luck < LUCK ? [{ caution: "C07", name: wider.name, role: wider.role }] : [];
 }
 
 /** A gap in unevenness that luck gives less often than this is taken as real. */
