@@ -38,6 +38,7 @@ export interface Desk {
   ask(id: string, given: readonly (CellRange | null)[]): Answer | Refusal;
 }
 
+/** Whether a call was refused. */
 export function isRefusal(answer: Answer | Refusal): answer is Refusal {
   return "problem" in answer;
 }

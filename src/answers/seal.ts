@@ -20,6 +20,7 @@ export interface Sealed {
   readonly reply: (given: readonly (CellRange | null)[]) => Answer | Refusal;
 }
 
+/** Closes a function over its finding's type. */
 export function seal<Found extends Finding>(fn: WorksheetFunction<Found>): Sealed {
   return { id: fn.id, parameters: fn.parameters, reply: (given) => reply(fn, given) };
 }

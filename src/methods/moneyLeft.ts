@@ -28,10 +28,10 @@ export interface MoneyLeft {
 }
 
 /**
- * What is left per plant when the extra harvest is sold and the extra cost paid: a partial budget. Price and cost are
- * taken as certain, so the range is the harvest's, stretched and moved.
+ * What is left per plant when the extra harvest is sold and the extra cost paid. Price and cost are taken as certain, so
+ * the range is the harvest's, stretched and moved.
  *
- * Common practice in farm extension, where it is called a partial budget.
+ * Source: common practice in farm extension, where it is called a partial budget.
  */
 export function moneyLeft({ extra, range, usualMean }: ExtraPerPlant, { price, extraCost }: Costs): MoneyLeft {
   const left = (amount: number): number => price * amount - extraCost;

@@ -37,6 +37,7 @@ export function unevennessToBeReal(usual: TotalOfPlants, tried: TotalOfPlants, c
   return Math.abs(Math.log(perPlant(tried) / perPlant(usual))) / (twoSided(confidence) * spreadOfOne);
 }
 
+/** What each plant of a total gave on average, in the total's unit. */
 export function perPlant({ total, plants }: TotalOfPlants): number {
   return total / plants;
 }

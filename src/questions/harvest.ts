@@ -26,6 +26,7 @@ export function readHarvest(given: Argument, argument: string, rule: HarvestRule
   return plants.length === 0 ? { problem: "no-usable-plants", where: sample.where } : { sample, plants };
 }
 
+/** The plants' amounts, in the sample's unit. */
 export function valuesOf(plants: readonly Plant[]): readonly number[] {
   return plants.map(({ value }) => value);
 }
