@@ -1,6 +1,7 @@
 import { type Cell, isEmpty } from "../nouns/cell";
 import { dateInText } from "./dateInText";
 import { headingParts } from "./headingParts";
+import { isDateSerial } from "./isDateSerial";
 import { isLostWord } from "./isLostWord";
 import { isNoneWord } from "./isNoneWord";
 import { isNotRecordedWord } from "./isNotRecordedWord";
@@ -11,7 +12,7 @@ export type ColumnKind = "amount" | "date" | "label" | "notes";
 
 /** Excel's numbers of the years 1998 to 2050 (METHODS 4.1), and such days written without marks. */
 const isDateNumber = (number: number): boolean =>
-  (number >= 36_000 && number <= 55_000) || (number >= 19_980_101 && number <= 20_501_231 && number % 1 === 0);
+  isDateSerial(number) || (number >= 19_980_101 && number <= 20_501_231 && number % 1 === 0);
 
 const NAMED = "(?:bag|bed|block|id|label|plant|plot|position|pot|rep|row|spot|stake|tray)s?";
 

@@ -1,6 +1,4 @@
-/** Serials of the years 1998 to 2050, which an amount in a column of smaller ones hardly is. */
-const FIRST = 36_000;
-const LAST = 55_000;
+import { isDateSerial } from "./isDateSerial";
 
 /** Amounts below this are small beside a date. */
 const SMALL = 5_000;
@@ -19,5 +17,5 @@ export function excelDates(numbers: readonly number[] | Float64Array): (number: 
     if (!Number.isNaN(number)) known += 1;
   }
   if (2 * small <= known) return () => false;
-  return (number) => number >= FIRST && number <= LAST;
+  return isDateSerial;
 }

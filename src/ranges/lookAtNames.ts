@@ -2,6 +2,7 @@ import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
 import { dayOf } from "../nouns/day";
 import type { Remark } from "../nouns/reading";
 import { cellText } from "./cellText";
+import { isDateSerial } from "./isDateSerial";
 import { labelKey } from "./labelKey";
 import { namesAlike } from "./namesAlike";
 import type { Noted } from "./noted";
@@ -52,7 +53,7 @@ function spellingOf(cell: Cell, spellings: Map<string, Spelling>): Spelling | nu
 
 /** "1-2" typed as a name may have become a date. */
 function isDateAmongNames(cell: Cell): cell is number {
-  return typeof cell === "number" && cell >= 36_000 && cell <= 55_000;
+  return typeof cell === "number" && isDateSerial(cell);
 }
 
 function otherRemarks(cell: Cell): readonly Remark[] {

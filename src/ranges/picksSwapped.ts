@@ -2,6 +2,7 @@ import { type Cell, isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
 import { isAmountLike } from "./isAmountLike";
+import { isDateSerial } from "./isDateSerial";
 import type { LogRanges } from "./pickRanges";
 import { readDate } from "./readDate";
 
@@ -38,7 +39,7 @@ function mostAreDates(cells: readonly Cell[]): boolean {
 
 /** A text that is a date, or one of the numbers that Excel has for the days of our years. */
 function isDate(cell: Cell): boolean {
-  return typeof cell === "number" ? cell >= 36_000 && cell <= 55_000 : readDate(cell).means === "day";
+  return typeof cell === "number" ? isDateSerial(cell) : readDate(cell).means === "day";
 }
 
 function holdsAmounts(cells: readonly Cell[]): boolean {
