@@ -1,7 +1,6 @@
 import type { Context } from "../context";
 import { button } from "../dom/blocks";
 import { type Child, element } from "../dom/element";
-import { cellFormat } from "../figures";
 import { asTrouble, troubleText } from "../trouble";
 import { errorCellsText } from "./errorCells";
 import type { Seen } from "./seen";
@@ -28,7 +27,7 @@ function cellNotes(seen: Seen, context: Context): readonly Child[] {
 
   async function formatted(): Promise<void> {
     try {
-      await context.sheet.format(seen.sheet, seen.address, cellFormat("percent"));
+      await context.sheet.format(seen.sheet, seen.address, "0.0%");
       note.remove();
       context.announce("The cell now shows a percent.");
     } catch (reason) {

@@ -74,7 +74,7 @@ function entriesOf(
   }
   const show = context.desk.parameters(seen.call.id)?.findIndex(({ name }) => name === "show") ?? -1;
   const formula = withArgument(seen.call, show, quoted(line.label));
-  return [{ ...target, content: seenFrom(formula, seen.sheet, target.sheet), format: cellFormat(line.format) }];
+  return [{ ...target, content: seenFrom(formula, seen.sheet, target.sheet), format: cellFormat(line) }];
 }
 
 function worthwhileNote({ finding }: Answer): Child {

@@ -43,7 +43,7 @@ export const startQuestions: readonly [StartQuestion, ...StartQuestion[]] = [
     asksUsual: true,
   },
   { value: "UPDOWN", text: "Percent change from usual to new", format: "0.0%", ranges: two, asksUsual: false },
-  { value: "PERPLANT", text: "Yield per plant", format: "0.0", ranges: [needed("Amounts")], asksUsual: false },
+  { value: "PERPLANT", text: "Yield per plant", format: "General", ranges: [needed("Amounts")], asksUsual: false },
   {
     value: "UNEVENNESS",
     text: "How uneven are my plants?",

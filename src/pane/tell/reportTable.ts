@@ -1,5 +1,6 @@
 import { blankCell, type NewCell, type NumberFormat, numberCell, textCell } from "../../host/newSheet";
 import type { ReportColumn, ReportTable } from "../../nouns/report";
+import { amountFormat } from "../figures";
 
 type Figure = string | number | null;
 
@@ -18,7 +19,7 @@ export function figuresOf(rows: ReportTable["rows"], column: number): readonly n
   return rows.map((row) => row[column]).filter((figure) => typeof figure === "number");
 }
 
-/** How the figures of a column are shown: amounts with about as many digits as the sentences have. */
+/** How the figures of a column are shown. */
 export function formatOf(kind: ReportColumn["format"], figures: readonly number[]): NumberFormat {
   switch (kind) {
     case "text":
@@ -29,10 +30,8 @@ export function formatOf(kind: ReportColumn["format"], figures: readonly number[
       return figures.some((figure) => figure !== 0 && Math.abs(figure) < 0.005) ? "0.0%" : "0%";
     case "decimal":
       return "0.00";
-    case "amount": {
-      const largest = Math.max(0, ...figures.map(Math.abs));
-      return largest >= 100 ? "0" : largest >= 10 ? "0.0" : "0.00";
-    }
+    case "amount":
+      return amountFormat(figures);
   }
 }
 

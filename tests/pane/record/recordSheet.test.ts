@@ -63,6 +63,16 @@ describe("four mulches, one each in eight beds", () => {
     expect(cells.get("E12")).toMatchObject({ kind: "formula", content: "=E5" });
   });
 
+  it("shows averages with the places that their unit needs", () => {
+    const formats = (measure: string) => {
+      const spots = cellsOf(sheetOf({ treatments: mulches, plants_each: 8, beds: 8 }, measure));
+      return ["I25", "L25", "N25", "O25", "R25"].map((at) => spots.get(at)?.format);
+    };
+    expect(formats("Total per plant (g)")).toEqual(["0.0%", "0", "0.0", "0.0", "0.000"]);
+    expect(formats("Fruits per plant")).toEqual(["0.0%", "0", "0.0", "0.0", "0.000"]);
+    expect(formats("Total per plant (kg)")).toEqual(["0.0%", "0", "0.000", "0.000", "0.000"]);
+  });
+
   it("dates what was settled before planting", () => {
     expect(["D4", "D5", "D6", "D7", "D8", "D9"].map((at) => cells.get(at)?.content)).toEqual(Array(6).fill(46_151));
     expect(["E4", "E5", "E6", "E7", "E8", "E9"].map((at) => cells.get(at)?.content)).toEqual([
