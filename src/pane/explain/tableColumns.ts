@@ -1,7 +1,7 @@
 import { type Cell, isEmpty } from "../../nouns/cell";
 import { bedLayout, type Stand } from "../beside/bedLayout";
 import { labelOf } from "../beside/repeatsBeside";
-import { BEDS, DATES, PLANTS } from "../headings";
+import { BEDS, DATES, PLACES, PLANTS } from "../headings";
 
 /** A column of a table, counted from 0, and its heading. */
 export interface TableColumn {
@@ -27,7 +27,6 @@ const AMOUNTS =
   /\b(?:g|kg|grams?|kilos?|lbs?|oz|ounces?|pounds?|weight|yield|harvest|totals?|amounts?|fruits?|pods?)\b/i;
 const TREATMENTS =
   /\b(?:treatment|mulch|variety|method|way|mix|compost|cover|net|netting|spacing|pruning|watering|spray|feed|seed)s?\b/i;
-const PLACES = /^(?:row|strip|plot|side|site|garden|place|spot)s?\b/i;
 /** Titles and notes may stand above the headings. */
 const MOST_ABOVE = 5;
 const MOST_TREATMENTS = 20;

@@ -7,7 +7,9 @@ const day = 86_400_000;
 /** A day written as in a date field ("2026-08-30") as the spreadsheet's day number; null when it is none. */
 export function dayNumber(written: string): number | null {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(written) ? Date.parse(`${written}T00:00:00Z`) : Number.NaN;
-  return Number.isNaN(time) ? null : start + time / day;
+  // Some browsers read 31 February as a day in March.
+  const isDay = !Number.isNaN(time) && new Date(time).toISOString().startsWith(written);
+  return isDay ? start + time / day : null;
 }
 
 /** The spreadsheet's day number as a date field has it: "2026-08-30". */

@@ -33,10 +33,16 @@ export async function plannedOn(sheet: Sheet, home: string): Promise<Planned> {
 export function withPlan(notes: TrialNotes, { measure, worthwhile, stopDate }: Planned): TrialNotes {
   return {
     ...notes,
-    measure: notes.measure || measure.toLowerCase(),
+    measure: notes.measure || withinSentence(measure),
     worthwhile: notes.worthwhile ?? worthwhile,
     stopDate: notes.stopDate ?? stopDate,
   };
+}
+
+/** "Total per plant" as it stands within a sentence; a name further in, as in "Kilos of Romanesco", keeps its capital. */
+function withinSentence(measure: string): string {
+  const [first = ""] = measure.split(" ");
+  return first.slice(1) === first.slice(1).toLowerCase() ? first.toLowerCase() + measure.slice(first.length) : measure;
 }
 
 function textOf(cell: Cell): string {

@@ -24,13 +24,14 @@ export interface Result extends AskedCall {
 
 /** Every question that the workbook's formulas ask, each once. */
 export async function askedCalls({ sheet, desk }: Context): Promise<readonly AskedCall[]> {
-  const found = new Map<string, AskedCall>();
+  const found = new Map<string, AskedCall & { readonly cells: string[] }>();
   for (const { sheet: home, address, formula } of await sheet.calls()) {
     for (const call of findCalls(formula)) {
       const show = desk.parameters(call.id)?.findIndex(({ name }) => name === "show") ?? -1;
       const key = keyOf(call, home, show);
-      const cells = [...(found.get(key)?.cells ?? []), address];
-      found.set(key, { call, key, sheet: home, cells });
+      const known = found.get(key);
+      if (known === undefined) found.set(key, { call, key, sheet: home, cells: [address] });
+      else known.cells.push(address);
     }
   }
   return [...found.values()];

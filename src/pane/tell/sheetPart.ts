@@ -22,6 +22,7 @@ export function sheetPart({ sheet, look: lookAtSheet }: Context): SheetPart {
   const root = section("Report sheet", [stage, said]);
   let report: Report | null = null;
   let offered = "";
+  let isWriting = false;
   root.classList.add("reportSheet");
   root.hidden = true;
   return { root, follow, look };
@@ -40,7 +41,8 @@ export function sheetPart({ sheet, look: lookAtSheet }: Context): SheetPart {
   }
 
   async function put(over: string | null): Promise<void> {
-    if (report === null) return;
+    if (report === null || isWriting) return;
+    isWriting = true;
     said.textContent = "Writing the sheet…";
     try {
       const name = await sheet.putOwn(reportSheet(report, today(new Date())), over);
@@ -51,6 +53,8 @@ export function sheetPart({ sheet, look: lookAtSheet }: Context): SheetPart {
       // What is no trouble of the sheet's is thrown on: a part of the page that did not load.
       said.textContent = "The report was not written. Check the connection, then try once more.";
       said.textContent = `The report was not written. ${troubleText(asTrouble(reason))}`;
+    } finally {
+      isWriting = false;
     }
   }
 }

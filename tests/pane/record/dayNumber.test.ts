@@ -8,7 +8,7 @@ it("a day is the spreadsheet's day number", () => {
   expect(dayNumber("1970-01-01")).toBe(25_569);
 });
 
-it.each(["", "1 January", "2023-02-31x", "2023-13-01"])("'%s' is no day", (written) => {
+it.each(["", "1 January", "2023-02-31x", "2023-02-31", "2023-02-29", "2023-13-01"])("'%s' is no day", (written) => {
   expect(dayNumber(written)).toBeNull();
 });
 

@@ -29,6 +29,16 @@ it("any other sheet says nothing, whatever stands in its cells", async () => {
   expect(await plannedOn(sheet, "Mulch")).toEqual(nothing);
 });
 
+it.each([
+  ["Total per plant", "total per plant"],
+  ["Kilos of Romanesco", "kilos of Romanesco"],
+  ["NPK in the leaves", "NPK in the leaves"],
+  ["", ""],
+])("the plan's measure “%s” stands within a sentence as “%s”", (measure, told) => {
+  const planned = { question: "", drawNumber: null, measure, worthwhile: null, stopDate: null };
+  expect(withPlan(blankNotes, planned).measure).toBe(told);
+});
+
 it("the trial's notes come before the plan", () => {
   const planned = { question: "", drawNumber: 1, measure: "Total per plant", worthwhile: 0.1, stopDate: 46_264 };
   expect(withPlan(blankNotes, planned)).toEqual({

@@ -142,6 +142,14 @@ it("one press makes a sheet of the report, the next ones write that sheet anew o
   expect([...sheet.own.keys()]).toEqual(["Report", "Report 2"]);
 });
 
+it("a second press while the sheet is written makes no second sheet", async () => {
+  const make = [...root.querySelectorAll("button")].find(({ textContent }) => textContent === "Make a report sheet");
+  make?.click();
+  make?.click();
+  await settled();
+  expect([...sheet.own.keys()]).toEqual(["Report"]);
+});
+
 it("of several report sheets the grower sees which one is written anew, the newest first", async () => {
   await pressButton("Make a report sheet");
   await pressButton("Make another");

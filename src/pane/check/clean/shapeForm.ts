@@ -18,6 +18,10 @@ const layouts: Readonly<Record<Layout, string>> = {
   "treatments-across": "plants down, treatments across",
 };
 
+function chosenLayout(value: string): Layout {
+  return value === "picks-across" || value === "treatments-across" ? value : "rows";
+}
+
 /**
  * Proposes how the table is laid out and where its headings stand; `changed` is called when the grower says otherwise.
  */
@@ -55,8 +59,8 @@ export function shapeForm({ range }: LookedAt, desk: Desk, changed: () => void):
   }
 
   function rules(): CopyRules {
-    const row = Math.min(Math.max(Number(heading.value) || top, top), last) - top + 1;
-    const shape = { layout: layout.value as Layout, headingRow: row, blankIsNone: none.checked };
+    const row = Math.min(Math.max(Math.floor(Number(heading.value)) || top, top), last) - top + 1;
+    const shape = { layout: chosenLayout(layout.value), headingRow: row, blankIsNone: none.checked };
     return { shape, blankIsAbove: above.checked };
   }
 }
