@@ -5,9 +5,9 @@ import { found, given } from "../questions/range";
 // What each column holds is tested through the worksheet function, in tests/functions.
 const call = given({ plants: ["A1", null, "A2"], amounts: [4, 5, 6] });
 
-it("has METHODS' parameters, show right after the required ones", () => {
+it("has METHODS' parameters, show right after the required ones, and one of ours last", () => {
   expect(tallyPicksFunction.parameters.map(({ name }) => name)).toEqual([
-    ...["plants", "dates", "amounts", "show", "treatments", "beds", "all_plants", "unit"],
+    ...["plants", "dates", "amounts", "show", "treatments", "beds", "all_plants", "unit", "loss_notes"],
   ]);
 });
 

@@ -61,7 +61,7 @@ describe("the messy log of Marlpit Corner, with its 20 planted slips", () => {
     const columns = ["Total", "Status", "Picked before loss", "Notes"];
     const of = (plant: string) => columns.map((column) => row(fruit, plant)[column]);
     expect(of("B2-1")).toEqual(["lost", "lost", 0, "F331 says “dead”"]);
-    expect(of("B4-3")).toEqual(["lost", "lost", 6, "F332 says “lost”"]);
+    expect(of("B4-3")).toEqual(["lost", "lost", 6, "F332 says “lost”; E136 “1+1” read as 2"]);
     expect(row(fruit, "B2-2").Total).toBe(10);
   });
 
