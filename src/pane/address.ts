@@ -6,7 +6,10 @@ export interface Spot {
   readonly column: number;
 }
 
-/** The first cell of an address as the sheet writes it ("B2", "B2:C9", "B:B", "3:5"), row or column 1 where it has none. */
+/**
+ * The first cell of an address as the sheet writes it ("B2", "B2:C9", "B:B", "3:5"), row or column 1 where it has
+ * none.
+ */
 export function firstSpot(address: string): Spot {
   const [, letters = "", digits = ""] = /^\$?([A-Za-z]*)\$?(\d*)/.exec(address) ?? [];
   const column = [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);

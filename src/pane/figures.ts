@@ -25,7 +25,10 @@ export function cellFormat({ format, value }: Pick<Line, "format" | "value">): N
   return typeof amount === "number" ? amountFormat([amount]) : "0.0";
 }
 
-/** How cells show amounts beside each other: with as many places as the largest needs for the three figures that sentences have. */
+/**
+ * How cells show amounts beside each other: with as many places as the largest needs for the three figures that
+ * sentences have.
+ */
 export function amountFormat(amounts: readonly number[]): NumberFormat {
   const largest = amounts.reduce((most, amount) => Math.max(most, Math.abs(amount)), 0);
   if (largest === 0 || largest >= 100) return "0";

@@ -6,6 +6,7 @@ export interface Store<State> {
   listen(listener: (now: State, before: State) => void): void;
 }
 
+/** @param first what it holds until it is changed; listeners stay for as long as the pane */
 export function store<State extends object>(first: State): Store<State> {
   let now = first;
   const listeners: ((now: State, before: State) => void)[] = [];

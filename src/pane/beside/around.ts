@@ -25,8 +25,8 @@ const nothing: Around = { cautions: [], withinBeds: null, laysOutAnew: false };
 /** So many comparisons make a chance winner likely (METHODS 9.2, C36). */
 const MANY = 6;
 
-/** A call of a cell, and what became of it. */
-export interface AskedCall {
+/** A call as it stands in a cell, and what became of it. */
+export interface AskedInCell {
   readonly call: Call;
   /** The sheet that it stands on. */
   readonly home: string;
@@ -34,7 +34,7 @@ export interface AskedCall {
 }
 
 /** Looks at the workbook around a comparison; what cannot be read adds nothing. */
-export async function around({ call, home, asked }: AskedCall, context: Context): Promise<Around> {
+export async function around({ call, home, asked }: AskedInCell, context: Context): Promise<Around> {
   if (asked.outcome !== "answer") return nothing;
   const { finding } = asked.answer;
   if (finding.finding !== "two-treatments" && finding.finding !== "many-treatments") return nothing;

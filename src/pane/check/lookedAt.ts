@@ -7,6 +7,7 @@ import type { Finding } from "../../nouns/finding";
 import type { LookedOver } from "../../nouns/findings/lookedOver";
 import { addressOf, beyond } from "../address";
 import { ask, typed } from "../ask";
+import { askNamed } from "../askNamed";
 import type { Context } from "../context";
 import { type Block, callBlocks } from "./callBlocks";
 
@@ -51,11 +52,7 @@ async function asCalled(call: Call, home: string, asking: Asking): Promise<reado
 
 function over({ cells: { cells, corner }, kind }: Block, { desk }: Asking): readonly LookedAt[] {
   const range: CellRange = { argument: "cells", cells, corner, zerosVerified: true };
-  const given = (desk.parameters("LOOKOVER") ?? []).map(({ name }) => {
-    if (name === "cells") return range;
-    return name === "kind" && kind !== null ? typed(name, [[kind]]) : null;
-  });
-  const reply = desk.ask("LOOKOVER", given);
+  const reply = askNamed(desk, "LOOKOVER", [range, ...(kind === null ? [] : [typed("kind", [[kind]])])]);
   if ("problem" in reply) return [];
   const kindTyped = kind === null ? "" : `,,${quoted(kind)}`;
   return seen(range, reply.finding, `=FAIRBED.LOOKOVER(${referenceOf(range)}${kindTyped})`);

@@ -25,6 +25,7 @@ export function folded(heading: string, fill: () => readonly Child[]): HTMLDetai
   return fold;
 }
 
+/** Each sentence as a paragraph of its own. */
 export function paragraphs(sentences: readonly string[]): readonly HTMLElement[] {
   return sentences.map((sentence) => element("p", {}, unbroken(sentence)));
 }
@@ -35,6 +36,7 @@ export function list(sentences: readonly string[]): HTMLElement | null {
   return element("ul", {}, ...sentences.map((sentence) => element("li", {}, unbroken(sentence))));
 }
 
+/** @param look its class: "plain", "main" for what is to be done next, "small" beside a line */
 export function button(text: string, press: () => void, look = "plain"): HTMLButtonElement {
   return element("button", { type: "button", class: look, onclick: press }, text);
 }

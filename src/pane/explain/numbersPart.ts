@@ -4,7 +4,6 @@ import { seenFrom } from "../../formula/seenFrom";
 import { withArgument } from "../../formula/withArgument";
 import type { Entry } from "../../host/sheet";
 import type { Line } from "../../nouns/line";
-import { firstSpot } from "../address";
 import type { Context } from "../context";
 import { folded, freshId } from "../dom/blocks";
 import { type Child, element } from "../dom/element";
@@ -12,7 +11,7 @@ import { unbroken } from "../dom/unbroken";
 import { figureLines } from "../figureLines";
 import { cellFormat, lineText } from "../figures";
 import { type Placing, placing, type Target } from "../placing";
-import { type Seen, within } from "./seen";
+import { mayHold, type Seen } from "./seen";
 
 /** The folded list of all figures. */
 export interface NumbersPart {
@@ -49,7 +48,7 @@ export function numbersPart(seen: Seen, answer: Answer, context: Context): Numbe
   }
 
   function done({ address }: Target): void {
-    context.announce(`${chosen?.label} is in ${address} now.`);
+    context.announce(`${chosen?.label ?? "The figure"} is in ${address} now.`);
     choose(null);
     root.querySelector("summary")?.focus();
   }
@@ -68,8 +67,7 @@ function entriesOf(
   line: Line | null,
   { target, context }: { readonly target: Target; readonly context: Context },
 ): readonly Entry[] | string {
-  const own = target.sheet === seen.sheet && target.address === seen.address;
-  if (line === null || own || within(seen, target.sheet, firstSpot(target.address)) !== null) {
+  if (line === null || !mayHold(seen, target)) {
     return "Click the cell in the sheet where it should go.";
   }
   const show = context.desk.parameters(seen.call.id)?.findIndex(({ name }) => name === "show") ?? -1;

@@ -3,7 +3,7 @@ import { findCalls } from "../../formula/findCalls";
 import type { Selection } from "../../host/sheet";
 import type { Cell } from "../../nouns/cell";
 import { notesOn, type TrialNotes } from "../../nouns/trialNotes";
-import { addressOf, firstCell, type Spot } from "../address";
+import { addressOf, firstCell, firstSpot, type Spot } from "../address";
 import { type Asked, ask } from "../ask";
 import type { Around } from "../beside/around";
 import type { Context } from "../context";
@@ -82,6 +82,12 @@ export function within({ asked }: Seen, sheet: string, { row, column }: Spot): W
     if (cells[down]?.[across] !== undefined) return { argument, row: down + 1, column: across + 1 };
   }
   return null;
+}
+
+/** Whether a formula about what is seen may stand in a cell: not in its own, and not among those that it reads. */
+export function mayHold(seen: Seen, { sheet, address }: { readonly sheet: string; readonly address: string }): boolean {
+  const isOwn = sheet === seen.sheet && address === seen.address;
+  return !isOwn && within(seen, sheet, firstSpot(address)) === null;
 }
 
 /** The sheet's cell that a place within an argument is; null when the argument stands in no sheet. */

@@ -27,6 +27,7 @@ const many = [
   { label: "Beds beside them, if any", optional: true },
 ];
 
+/** The questions in the order they are offered; the first is chosen at the start. */
 export const startQuestions: readonly [StartQuestion, ...StartQuestion[]] = [
   {
     value: "COMPARETWO",

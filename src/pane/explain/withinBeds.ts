@@ -1,11 +1,10 @@
 import { seenFrom } from "../../formula/seenFrom";
 import { cautionLine } from "../../words/caution";
-import { firstSpot } from "../address";
 import type { Context } from "../context";
 import { button, paragraphs, section } from "../dom/blocks";
 import type { Child } from "../dom/element";
 import { type Placing, placing } from "../placing";
-import { type Seen, within } from "./seen";
+import { mayHold, type Seen } from "./seen";
 
 /** The offer to compare within the beds that stand beside a comparison. */
 export interface WithinBeds {
@@ -19,7 +18,10 @@ const counts = cautionLine({ caution: "C11" }).sentence;
 const anew =
   "Several plants of a treatment stand in one bed. Put one plant in a row, with its bed and treatment beside it, and ask COMPAREMANY.";
 
-/** That the comparison within beds is the one that counts, and the formula that compares within beds, to be put into a cell; a sentence where the sheet must be laid out anew. */
+/**
+ * That the comparison within beds is the one that counts, and the formula that compares within beds, to be put into a
+ * cell; a sentence where the sheet must be laid out anew.
+ */
 export function withinBeds(seen: Seen, context: Context): WithinBeds {
   const { withinBeds: formula, laysOutAnew } = seen.around;
   const idle = { isHeld: () => false, refresh: () => {} };
@@ -28,10 +30,7 @@ export function withinBeds(seen: Seen, context: Context): WithinBeds {
   let held = false;
   const place: Placing = placing(context, {
     entries: (target) => {
-      const own = target.sheet === seen.sheet && target.address === seen.address;
-      if (own || within(seen, target.sheet, firstSpot(target.address)) !== null) {
-        return "Click the cell in the sheet where it should go.";
-      }
+      if (!mayHold(seen, target)) return "Click the cell in the sheet where it should go.";
       return [{ ...target, content: seenFrom(formula, seen.sheet, target.sheet), format: "General" }];
     },
     done: ({ address }) => {

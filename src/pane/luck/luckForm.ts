@@ -27,6 +27,7 @@ const weights = [
 /** With it the practice sheet's plants show a wide lead at once. */
 const firstDraw = 18;
 
+/** The fields for a lesson, filled in for a common trial. */
 export function luckForm(): LuckForm {
   const each = fieldNumber("Plants in each team", limits.each);
   const unevenness = fieldNumber("They differ by, in %", limits.unevenness);

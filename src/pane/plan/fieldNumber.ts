@@ -17,6 +17,7 @@ export interface NumberLimits {
   readonly high: number;
 }
 
+/** The field with its label; it is marked as wrong while it is asked for its value and has none. */
 export function fieldNumber(label: string, { start, low, high }: NumberLimits): NumberField {
   const input = element("input", { type: "number", min: low, max: high, step: 1, value: start, inputmode: "numeric" });
   return { root: field(label, input), value, asks: `${label}: type a whole number from ${low} to ${high}.` };

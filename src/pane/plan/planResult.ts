@@ -18,6 +18,7 @@ export interface PlanResult {
   readonly says: string;
 }
 
+/** The result; a plan that the desk refuses, or that has too little room, shows the sentence that says why. */
 export function planResult(desk: Desk, question: PlanQuestion): PlanResult {
   const figures = planFigures(desk, question);
   if (typeof figures === "string") return noPlan(figures);

@@ -73,7 +73,9 @@ function bedLine(bed: string, rows: readonly Row[], place: Scale): BedLine {
   };
 }
 
-/** A line for each bed; the highest and the lowest stand out and are named, so that a grower sees how far beds differ. */
+/**
+ * A line for each bed; the highest and the lowest stand out and are named, so that a grower sees how far beds differ.
+ */
 function bedMarks(lines: readonly BedLine[], namesAt: number): readonly Mark[] {
   const ordered = lines.filter(({ gain }) => !Number.isNaN(gain)).sort((one, other) => one.gain - other.gain);
   const named = ordered.length < 3 ? [] : [ordered[0], ordered.at(-1)].filter((one) => one !== undefined);

@@ -14,6 +14,7 @@ export type Mark =
       readonly anchor: Anchor;
     };
 
+/** Which end of a text stands at its point. */
 export type Anchor = "start" | "middle" | "end";
 
 /** A dot that stands for something in the sheet: it can be reached, read and followed. */

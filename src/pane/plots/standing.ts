@@ -40,7 +40,9 @@ function endsOf(
   return isKnown(low) && isKnown(high) ? [base.height - high, base.height - low] : null;
 }
 
-/** The percent range as amounts, so that bar and verdict agree; the range of the difference where no percent is given. */
+/**
+ * The percent range as amounts, so that bar and verdict agree; the range of the difference where no percent is given.
+ */
 function changeEnds(
   { changeRange, differenceRange }: NonNullable<TreatmentFound["againstUsual"]>,
   base: number,

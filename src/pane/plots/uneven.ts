@@ -14,7 +14,10 @@ const step = 34;
 /** More rows than this do not fit a pane. */
 const most = 8;
 
-/** For every treatment a line from its lowest to its highest plant, with its average and one standard deviation each way. */
+/**
+ * For every treatment a line from its lowest to its highest plant, with its average and one standard deviation each
+ * way.
+ */
 export function unevenPicture({ treatments, unit }: Unevenness): Picture | null {
   const known = treatments.filter(({ lowest, highest }) => isKnown(lowest) && isKnown(highest));
   const rows = known.slice(0, most);

@@ -58,7 +58,7 @@ function rowTexts(
 }
 
 function bar(money: number, [place, top]: readonly [Scale, number], look: string): Mark {
-  const [from, to] = [place(0), place(money)].sort((one, other) => one - other) as [number, number];
+  const [from, to] = [place(Math.min(0, money)), place(Math.max(0, money))];
   return { mark: "box", look: `bar ${look}`, from: [from, top], to: [to, top + 14] };
 }
 

@@ -13,6 +13,7 @@ export interface LayoutGiven {
   readonly stopDate: number | null;
 }
 
+/** The fields for what is settled before planting. */
 export interface LayoutForm {
   readonly root: HTMLElement;
   /** A sentence says what is missing. */
@@ -28,6 +29,7 @@ function watchNumber(now: Date): number {
   return now.getHours() * 100 + now.getMinutes() || 2400;
 }
 
+/** The form; its draw number starts from the grower's watch. */
 export function layoutForm(): LayoutForm {
   const names: HTMLInputElement[] = [];
   const nameFields = element("div", { class: "fields" });

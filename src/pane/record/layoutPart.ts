@@ -1,6 +1,7 @@
 import type { DrawnLots } from "../../nouns/findings/drawnLots";
 import { safetyLines } from "../../words/safety";
 import { typed } from "../ask";
+import { askNamed } from "../askNamed";
 import type { Context } from "../context";
 import { button, paragraphs, section } from "../dom/blocks";
 import { element } from "../dom/element";
@@ -19,6 +20,7 @@ export interface LayoutPart {
   readonly follow: (question: PlanQuestion) => void;
 }
 
+/** The form for a plan's layout, and the button that makes its record sheet. */
 export function layoutPart(context: Context): LayoutPart {
   const form = layoutForm();
   const said = element("p", { class: "hint", role: "status" });
@@ -68,27 +70,19 @@ export function layoutPart(context: Context): LayoutPart {
 }
 
 /** The spots drawn by lot; the desk's sentence when it refuses. */
-function drawnFor({ desk }: Context, { names, plantsEach: each, drawNumber }: LayoutGiven, { beds }: PlanQuestion) {
-  const values: Readonly<Record<string, readonly (string | number)[]>> = {
-    treatments: names,
-    plants_each: [each],
-    draw_number: [drawNumber],
-    ...(beds === "none" ? {} : { beds: [beds] }),
-  };
-  const given = (desk.parameters("DRAWLOTS") ?? []).map(({ name }) => {
-    const column = values[name];
-    return column === undefined
-      ? null
-      : typed(
-          name,
-          column.map((value) => [value]),
-        );
-  });
-  const reply = desk.ask("DRAWLOTS", given);
+function drawnFor(
+  { desk }: Context,
+  { names, plantsEach: each, drawNumber }: LayoutGiven,
+  { beds }: PlanQuestion,
+): DrawnLots | string {
+  const column = names.map((name) => [name]);
+  const reply = askNamed(desk, "DRAWLOTS", [
+    typed("treatments", column),
+    typed("plants_each", [[each]]),
+    typed("draw_number", [[drawNumber]]),
+    ...(beds === "none" ? [] : [typed("beds", [[beds]])]),
+  ]);
   if ("problem" in reply) return reply.message;
-  return isDrawn(reply.finding) ? reply.finding : "Nothing was drawn. Try another number.";
-}
-
-function isDrawn(finding: { readonly finding: string }): finding is DrawnLots {
-  return finding.finding === "drawn-lots";
+  const { finding } = reply;
+  return finding.finding === "drawn-lots" ? finding : "Nothing was drawn. Try another number.";
 }

@@ -11,7 +11,10 @@ import { places, standsSideBySide, type TrialLayout } from "./trialLayout";
 /** Spot, bed, treatment, label, total, notes, a gap; then the columns beside the list. */
 const widths = [46, 46, 130, 92, 140, 160, 16];
 const widthBeside = 124;
-/** The table of several treatments: change, range, verdict, plants, lost, two averages, change low and high, p, letters. */
+/**
+ * The table of several treatments: change, range, verdict, plants, lost, two averages, change low and high, p,
+ * letters.
+ */
 const tableColumns = 12;
 
 /** How its columns are shown, from the second on. A kilogram or a pound needs its grams or ounces, a gram no parts. */

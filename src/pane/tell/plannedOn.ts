@@ -39,7 +39,9 @@ export function withPlan(notes: TrialNotes, { measure, worthwhile, stopDate }: P
   };
 }
 
-/** "Total per plant" as it stands within a sentence; a name further in, as in "Kilos of Romanesco", keeps its capital. */
+/**
+ * "Total per plant" as it stands within a sentence; a name further in, as in "Kilos of Romanesco", keeps its capital.
+ */
 function withinSentence(measure: string): string {
   const [first = ""] = measure.split(" ");
   return first.slice(1) === first.slice(1).toLowerCase() ? first.toLowerCase() + measure.slice(first.length) : measure;

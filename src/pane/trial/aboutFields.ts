@@ -24,9 +24,12 @@ const texts = [
   { name: "season", label: "Season", example: "2023" },
 ] as const;
 
+type TextName = (typeof texts)[number]["name"];
+
 /** Longer than any of them; a novel pasted by mistake would not fit what some hosts keep. */
 const mostCharacters = 120;
 
+/** The fields, empty at the start. */
 export function aboutFields(): AboutFields {
   const inputs = texts.map(({ name, label, example }) => {
     const input = element("input", { placeholder: example, maxlength: mostCharacters });
@@ -40,9 +43,13 @@ export function aboutFields(): AboutFields {
   return { root, given, show };
 
   function given(): About {
-    const typed = Object.fromEntries(inputs.map(({ name, input }) => [name, input.value.trim()]));
+    const typed = (name: TextName) => inputs.find((one) => one.name === name)?.input.value.trim() ?? "";
     return {
-      ...(typed as Pick<About, (typeof texts)[number]["name"]>),
+      crop: typed("crop"),
+      measure: typed("measure"),
+      unit: typed("unit"),
+      place: typed("place"),
+      season: typed("season"),
       worthwhile: worthwhile.value(),
       stopDate: dayNumber(stop.value),
     };

@@ -21,6 +21,7 @@ export interface QuestionFields {
   readonly show: (answers: Answers) => void;
 }
 
+/** The questions, none of them answered at the start. */
 export function questionFields(): QuestionFields {
   const fields = trialQuestions.map(questionField);
   return {

@@ -12,6 +12,7 @@ export interface SheetField {
   readonly offer: (sheets: readonly string[]) => void;
 }
 
+/** The choice, of the whole workbook at the start. */
 export function sheetField(): SheetField {
   const select = choice([{ value: "", text: "The whole workbook" }]);
   const hint = "One sheet, where the workbook holds other trials too.";

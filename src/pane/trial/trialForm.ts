@@ -18,6 +18,7 @@ export interface TrialForm {
   readonly warn: (texts: ReadonlySet<string>) => void;
 }
 
+/** The form, empty until notes are shown in it. */
 export function trialForm(): TrialForm {
   const about = aboutFields();
   const questions = questionFields();

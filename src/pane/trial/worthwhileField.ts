@@ -12,6 +12,7 @@ export interface WorthwhileField {
 const limits = { min: -99, max: 499 };
 const hint = "Below 0 where less is wanted, as −10 for fewer slugs.";
 
+/** The field, empty at the start; what it cannot take is marked and said below it. */
 export function worthwhileField(): WorthwhileField {
   const input = element("input", { type: "number", ...limits, step: "any", inputmode: "numeric", placeholder: "10" });
   const told = element("span", {}, hint);

@@ -3,6 +3,7 @@ import { dateCell, type NewCell, numberCell, textCell } from "../../../host/newS
 import type { Cell } from "../../../nouns/cell";
 import type { CellRange } from "../../../nouns/cellRange";
 import type { PickTally, TalliedPlant } from "../../../nouns/findings/pickTally";
+import { askNamed } from "../../askNamed";
 import type { CleanTable } from "./cleanTable";
 import type { Roles } from "./roles";
 
@@ -83,11 +84,12 @@ function dayOrNone(day: number | null, yearsKnown: boolean): NewCell | null {
 function tallied(table: CleanTable, at: Roles & { readonly amounts: number }, desk: Desk): PickTally | string {
   const dates = table.columns.findIndex(({ kind }) => kind === "date");
   const columns: Readonly<Record<string, number>> = { ...at, dates };
-  const given = (desk.parameters("TALLYPICKS") ?? []).map(({ name }) => {
-    const column = columns[name] ?? -1;
-    return column < 0 ? null : rangeOf(table, name, column);
-  });
-  const reply = desk.ask("TALLYPICKS", given);
+  const given = Object.entries(columns).filter(([, column]) => column >= 0);
+  const reply = askNamed(
+    desk,
+    "TALLYPICKS",
+    given.map(([name, column]) => rangeOf(table, name, column)),
+  );
   if ("problem" in reply) return reply.message;
   return reply.finding.finding === "pick-tally" ? reply.finding : "The picks could not be added up.";
 }

@@ -11,21 +11,19 @@ export interface RoleFields {
   readonly offer: (columns: CleanTable["columns"]) => void;
 }
 
-const names = { plants: "Plants", treatments: "Treatments", beds: "Beds" } as const satisfies Record<
-  keyof Roles,
-  string
->;
+const roles = ["plants", "treatments", "beds"] as const satisfies readonly (keyof Roles)[];
+const names = { plants: "Plants", treatments: "Treatments", beds: "Beds" } as const;
 
+/** The fields, each with "no column" until columns are offered. */
 export function roleFields(): RoleFields {
   const selects = { plants: choice([]), treatments: choice([]), beds: choice([]) };
-  const roles = Object.keys(names) as (keyof Roles)[];
   const root = element("div", { class: "fields" }, ...roles.map((role) => field(names[role], selects[role])));
   let offered = "";
   return { root, chosen, offer };
 
   function chosen(): Roles {
-    const [plants = -1, treatments = -1, beds = -1] = roles.map((role) => Number(selects[role].value));
-    return { plants, treatments, beds };
+    const at = (role: keyof Roles) => Number(selects[role].value);
+    return { plants: at("plants"), treatments: at("treatments"), beds: at("beds") };
   }
 
   function offer(columns: CleanTable["columns"]): void {

@@ -2,6 +2,7 @@ import type { Desk } from "../../../../answers/desk";
 import { type Cell, isEmpty } from "../../../../nouns/cell";
 import type { LookedOver, ReadColumn } from "../../../../nouns/findings/lookedOver";
 import { typed } from "../../../ask";
+import { askNamed } from "../../../askNamed";
 
 /** What of a wide table is what; rows and columns count from 0. */
 export interface WideParts {
@@ -102,10 +103,7 @@ export function columnsRead(cells: Cells, desk: Desk): readonly ReadColumn[] {
 }
 
 function lookedOver(cells: Cells, desk: Desk, kind: string | null = null): LookedOver | null {
-  const given = (desk.parameters("LOOKOVER") ?? []).map(({ name }) => {
-    if (name === "cells") return typed(name, cells);
-    return name === "kind" && kind !== null ? typed(name, [[kind]]) : null;
-  });
-  const reply = desk.ask("LOOKOVER", given);
+  const kindTyped = kind === null ? [] : [typed("kind", [[kind]])];
+  const reply = askNamed(desk, "LOOKOVER", [typed("cells", cells), ...kindTyped]);
   return "problem" in reply || reply.finding.finding !== "looked-over" ? null : reply.finding;
 }
