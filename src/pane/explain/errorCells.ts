@@ -9,7 +9,9 @@ const most = 3;
 
 /** Which cells of an answered call hold error values: "B5 holds #N/A and was left out."; null when none does. */
 export function errorCellsText({ asked }: Seen): string | null {
-  const found = asked.outcome === "answer" ? asked.ranges.flatMap(errorsIn) : [];
+  // PLAINNUMBER leaves none out: it hands each on as an error, and says so itself.
+  const isTold = asked.outcome === "answer" && asked.answer.finding.finding === "plain-numbers";
+  const found = asked.outcome === "answer" && !isTold ? asked.ranges.flatMap(errorsIn) : [];
   if (found.length === 0) return null;
   const named = found.slice(0, most).map(({ place, error }) => `${place} holds ${error} and was left out.`);
   const rest = found.length - named.length;

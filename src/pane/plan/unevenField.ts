@@ -85,7 +85,8 @@ async function planWith(reference: string, { sheet, desk }: Context): Promise<nu
     const asked = await ask(call, { sheet, desk, home: "" });
     if (asked.outcome === "refusal") return asked.refusal.message;
     const figure = asked.outcome === "answer" ? asked.answer.cell()[0]?.[0] : undefined;
-    return typeof figure === "number" && figure > 0 ? figure : `These plants do not tell: ${figure ?? "not readable"}.`;
+    if (figure === 0) return "These plants are all equal, so they do not tell how plants differ. Select others.";
+    return typeof figure === "number" ? figure : `These plants do not tell: ${figure ?? "not readable"}.`;
   } catch (reason) {
     return troubleText(asTrouble(reason));
   }

@@ -5,6 +5,7 @@ import { placeText } from "../../words/place";
 import { sentenceStart } from "../../words/sentenceStart";
 import { shortLabel } from "../../words/shortLabel";
 import { axis } from "./axis";
+import { extent } from "./extent";
 import { line } from "./line";
 import type { Mark, Picture, Point, Spot } from "./picture";
 import { plantKey } from "./plants";
@@ -39,7 +40,7 @@ export function bedsPicture(found: ManyTreatments): Picture | null {
     at: 24 + index * step,
   }));
   const values = rows.flatMap(({ treatment }) => treatment.plants.map(({ value }) => value));
-  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const [low, high] = extent(values);
   const place = scale([low, high], [edge, width - edge]);
   const bottom = rows.length * step + 18;
   const lines = found.beds.map((bed) => bedLine(bed, rows, place));

@@ -10,15 +10,21 @@ export interface Drawn {
   readonly light: (key: string | null) => void;
 }
 
+/** More dots than this cover each other, and make a page slow. */
+const mostSpots = 2000;
+
 /**
  * Draws a picture, with its caption below it and its facts for screen readers.
  *
  * @param follow is called with a dot's key when the grower presses it
  */
 export function draw(picture: Picture, follow: (key: string) => void = () => {}): Drawn {
-  const { width, height, caption } = picture;
+  const { width, height } = picture;
+  const isCrowded = picture.spots.length > mostSpots;
+  const caption = isCrowded ? `${picture.caption} There are too many plants for a dot each.` : picture.caption;
+  const reached = isCrowded ? [] : picture.spots;
   const below = element("figcaption", {}, caption);
-  const spots: Spots = drawSpots(picture, {
+  const spots: Spots = drawSpots(reached, {
     follow,
     say: (label) => {
       below.textContent = label ?? caption;
@@ -30,7 +36,7 @@ export function draw(picture: Picture, follow: (key: string) => void = () => {})
     "svg",
     {
       viewBox: `0 0 ${width} ${height}`,
-      role: picture.spots.length > 0 ? "group" : "img",
+      role: reached.length > 0 ? "group" : "img",
       "aria-labelledby": title.id,
       "aria-describedby": description.id,
     },
@@ -41,7 +47,7 @@ export function draw(picture: Picture, follow: (key: string) => void = () => {})
   );
   const facts = element("ul", { class: "unseen" }, ...picture.facts.map((fact) => element("li", {}, fact)));
   const frame = element("div", { class: "frame" }, svg);
-  if (picture.spots.length > 0) spots.listen(frame);
+  if (reached.length > 0) spots.listen(frame);
   return { root: element("figure", { class: "picture" }, frame, below, facts), light: spots.light };
 }
 

@@ -21,7 +21,7 @@ export interface Spots {
 const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
 
 /** Draws them as one stop of the Tab key; arrow keys go from dot to dot, Enter and Space press one. */
-export function drawSpots({ spots }: Picture, { follow, say }: Listeners): Spots {
+export function drawSpots(spots: Picture["spots"], { follow, say }: Listeners): Spots {
   const dots = spots.map((spot, at) => drawSpot(spot, at === 0));
   const placeOf = new Map<EventTarget | null, number>(dots.map((dot, at) => [dot, at]));
   let lit: string | null = null;

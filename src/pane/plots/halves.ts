@@ -4,6 +4,7 @@ import { counted } from "../../words/counted";
 import { plainNumber } from "../../words/plainNumber";
 import { shortLabel } from "../../words/shortLabel";
 import { axis } from "./axis";
+import { extent } from "./extent";
 import { line } from "./line";
 import type { Picture, Spot } from "./picture";
 import { plantKey } from "./plants";
@@ -23,9 +24,10 @@ export function halvesPicture({ plants, mean }: HalfPicked): Picture | null {
   const dated = plants.filter(isDated);
   const days = dated.map(({ day }) => day);
   if (days.length === 0) return null;
-  const [low, high] = [Math.min(0, ...days), Math.max(...days)];
+  const [first, high] = extent(days);
+  const low = Math.min(0, first);
   const piles = pileUp(days);
-  const height = (Math.min(Math.max(...piles), highestPile) + 1) * 2 * dot + 44;
+  const height = (extent(piles)[1] + 1) * 2 * dot + 44;
   const ground = height - 18;
   const place = scale([low, Math.max(high, low + 1)], [edge + dot, width - edge - dot]);
   return {
@@ -62,7 +64,8 @@ function spotOf({ plant, day, place }: Dated, at: Spot["at"]): Spot {
 
 function factsOf(days: readonly number[], mean: HalfPicked["mean"]): readonly string[] {
   const average = isKnown(mean) ? `, on average day ${plainNumber(mean, 1)}` : "";
-  const span = `day ${plainNumber(Math.min(...days))} to day ${plainNumber(Math.max(...days))}`;
+  const [first, last] = extent(days);
+  const span = `day ${plainNumber(first)} to day ${plainNumber(last)}`;
   return [`${counted(days.length, "plant")}: ${span}${average}.`];
 }
 

@@ -1,3 +1,4 @@
+import { extent } from "./extent";
 import { line } from "./line";
 import type { Mark } from "./picture";
 import type { Scale } from "./scale";
@@ -20,10 +21,11 @@ export interface RangeBar {
 
 /** From the lowest to the highest value, wider for the ends of ranges, up to half as wide again on a side. */
 export function shownSpan(values: readonly number[], ends: readonly (number | null)[]): Span {
-  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const [low, high] = extent(values);
   const room = (high - low || Math.abs(high) || 1) / 2;
   const known = ends.filter((end) => end !== null);
-  return [Math.max(Math.min(low, ...known), low - room), Math.min(Math.max(high, ...known), high + room)];
+  const [least, most] = extent([low, high, ...known]);
+  return [Math.max(least, low - room), Math.min(most, high + room)];
 }
 
 /** The bar; an end that lies outside the picture, or has no limit, is an arrow. */

@@ -4,6 +4,7 @@ import { randomSource } from "../../numerics/random";
 import { shuffle } from "../../numerics/shuffle";
 import { amountText } from "../../words/amount";
 import { axis } from "./axis";
+import { extent } from "./extent";
 import { line } from "./line";
 import type { Mark, Picture } from "./picture";
 import { scale } from "./scale";
@@ -27,7 +28,7 @@ export function swapsPicture({ usual, tried, pairs, unit }: TwoTreatments): Pict
   const real = mean(labelled) - mean(other);
   const swap = pairs === null ? labelSwaps(labelled, other) : pairSwaps(labelled, other);
   const gaps = Array.from({ length: count }, swap);
-  const slack = 1e-9 * Math.max(...[...labelled, ...other].map(Math.abs));
+  const slack = 1e-9 * extent([...labelled, ...other].map(Math.abs))[1];
   const asBig = gaps.filter((gap) => Math.abs(gap) >= Math.abs(real) - slack).length;
   const reach = Math.max(Math.abs(real), ...gaps.map(Math.abs)) * 1.05 || 1;
   const place = scale([-reach, reach], [edge, width - edge]);
