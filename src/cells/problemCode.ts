@@ -50,6 +50,7 @@ const CODES: Readonly<Record<Problem["problem"], ErrorCode>> = {
   "too-many-columns": "#VALUE!",
   "two-seasons": "#VALUE!",
   "plants-each-lacks": "#VALUE!",
+  "number-without-name": "#VALUE!",
   "not-a-date": "#VALUE!",
   "unknown-treatment": "#VALUE!",
   "no-draw-number": "#VALUE!",

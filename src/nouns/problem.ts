@@ -89,6 +89,7 @@ export type Problem =
   | { readonly problem: "too-many-columns"; readonly argument: string; readonly columns: number; readonly most: number }
   | { readonly problem: "two-seasons"; readonly days: number }
   | { readonly problem: "plants-each-lacks"; readonly name: string }
+  | { readonly problem: "number-without-name"; readonly place: Place; readonly given: string }
   | { readonly problem: "not-a-date"; readonly argument: string; readonly given: string }
   | { readonly problem: "not-plain"; readonly given: string; readonly because: NotPlain }
   | { readonly problem: "unknown-treatment"; readonly given: string; readonly names: readonly string[] };

@@ -1,8 +1,11 @@
+import { isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import { isProblem, type Problem } from "../nouns/problem";
 import { widthOf } from "../ranges/cellsOf";
+import { cellText } from "../ranges/cellText";
 import { labelKey } from "../ranges/labelKey";
 import { type Argument, oneCell } from "../ranges/option";
+import { placeOf } from "../ranges/placeOf";
 import { plainLabel } from "../ranges/plainLabel";
 import { readWhole } from "../ranges/readWhole";
 import { errorForName } from "./errorForName";
@@ -23,7 +26,17 @@ export function readPlantsEachNamed(given: Argument): PlantsSetOut | null | Prob
   const columns = widthOf(given);
   if (columns < 2) return oneForAll(given);
   if (columns > 2) return { problem: "too-many-columns", argument: RULE.argument, columns, most: 2 };
-  return errorForName(given, columns) ?? oneForEach(given);
+  return errorForName(given, columns) ?? numberWithoutName(given) ?? oneForEach(given);
+}
+
+/** A word in the first row may be a heading above the numbers alone. */
+function numberWithoutName(given: CellRange): Problem | null {
+  const row = given.cells.findIndex(
+    ([name = null, number = null], at) => isEmpty(name) && !isEmpty(number) && (at > 0 || typeof number === "number"),
+  );
+  if (row < 0) return null;
+  const number = given.cells[row]?.[1] ?? null;
+  return { problem: "number-without-name", place: placeOf(given, 2 * row + 1), given: cellText(number) };
 }
 
 /** A word in place of the first number makes its row a heading. */

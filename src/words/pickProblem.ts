@@ -1,6 +1,7 @@
 import type { Problem } from "../nouns/problem";
 import { counted } from "./counted";
 import { listText } from "./list";
+import { placeNamed } from "./place";
 import { shortLabel } from "./shortLabel";
 
 const KINDS = [
@@ -11,6 +12,7 @@ const KINDS = [
   "too-many-columns",
   "two-seasons",
   "plants-each-lacks",
+  "number-without-name",
   "not-a-date",
 ] as const;
 
@@ -39,6 +41,8 @@ export function pickProblemSentence(problem: PickProblem): string {
       return `${problem.argument} has ${counted(problem.columns, "column")}. Give ${columnsWanted(problem.most)}.`;
     case "two-seasons":
       return `The dates are ${counted(problem.days, "day")} apart. Are these two seasons? Give one at a time.`;
+    case "number-without-name":
+      return `${placeNamed(problem.place)} holds ${shortLabel(problem.given)}, but no treatment stands beside it. Write its name, or clear the cell.`;
     case "plants-each-lacks":
       return `plants_each does not name “${shortLabel(problem.name)}”. Give each treatment and its number of plants.`;
     case "not-a-date":

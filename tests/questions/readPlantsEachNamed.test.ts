@@ -27,7 +27,7 @@ it("is one number for all, or null when left out or empty", () => {
 });
 
 it("is a number for each name, below headings or not, whatever the letter case", () => {
-  for (const heading of [[], [["Mulch", "Plants"]]]) {
+  for (const heading of [[], [["Mulch", "Plants"]], [[null, "Plants"]]]) {
     const named = taken(read([...heading, ["Straw", 8], [null, null], ["bare soil", "7"]]));
     expect(named.names).toEqual(["Straw", "bare soil"]);
     expect([named.of("straw "), named.of("Bare  soil"), named.of("Chips")]).toEqual([8, 7, null]);
@@ -42,6 +42,18 @@ it.each([
       ["Bare", null],
     ],
     { problem: "plants-each-lacks", name: "Bare" },
+  ],
+  [
+    "a number without its name",
+    [
+      ["Straw", 8],
+      [null, 7],
+    ],
+    {
+      problem: "number-without-name",
+      place: { argument: "plants_each", row: 2, column: 2, cell: "C3" },
+      given: "7",
+    },
   ],
   [
     "a number that is none",

@@ -46,6 +46,7 @@ test("every kind of problem is among the approved ones", () => {
     "too-many-columns": true,
     "two-seasons": true,
     "plants-each-lacks": true,
+    "number-without-name": true,
     "not-a-date": true,
     "not-plain": true,
     "unknown-treatment": true,

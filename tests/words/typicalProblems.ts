@@ -89,5 +89,6 @@ export const typicalProblems: readonly Problem[] = [
   { problem: "too-many-columns", argument: "all_plants", columns: 5, most: 3 },
   { problem: "two-seasons", days: 731 },
   { problem: "plants-each-lacks", name: "Straw" },
+  { problem: "number-without-name", place: cell("C4"), given: "8" },
   { problem: "not-a-date", argument: "start", given: "5/7" },
 ];
