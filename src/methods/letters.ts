@@ -27,14 +27,9 @@ function without(group: readonly number[], treatment: number): readonly number[]
   return group.filter((one) => one !== treatment);
 }
 
-/** Drops groups that another one holds. */
+/** Drops groups that another one holds. No two are alike: they come from groups of which none held another. */
 function absorbed(groups: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  return groups.filter(
-    (group, at) =>
-      !groups.some(
-        (other, place) => place !== at && holds(other, group) && (other.length > group.length || place < at),
-      ),
-  );
+  return groups.filter((group) => !groups.some((other) => other.length > group.length && holds(other, group)));
 }
 
 function holds(outer: readonly number[], inner: readonly number[]): boolean {
@@ -50,10 +45,10 @@ function needed(groups: readonly (readonly number[])[]): readonly (readonly numb
   }, groups);
 }
 
-/** By their first treatments, then the next. */
+/** By their first treatments, then the next; as neither holds the other, they part before either ends. */
 function compare(left: readonly number[], right: readonly number[]): number {
   const at = left.findIndex((treatment, index) => treatment !== right[index]);
-  return at < 0 ? left.length - right.length : (left[at] ?? 0) - (right[at] ?? Number.POSITIVE_INFINITY);
+  return (left[at] as number) - (right[at] as number);
 }
 
 /** a … z, then a1, b1 … */

@@ -59,9 +59,9 @@ interface Gap {
 }
 
 function gapOf(usual: Summary, tried: Summary): Gap | null {
-  if (usual.n < 2 || tried.n < 2) return null;
   const [before, after] = [usual.variance / usual.n, tried.variance / tried.n];
   const error = Math.sqrt(before + after);
+  // fewer than two plants have no variance (NaN)
   if (!(error > 0)) return null;
   const difference = tried.mean - usual.mean;
   const df = welchDf({ share: before, n: usual.n }, { share: after, n: tried.n });

@@ -58,7 +58,6 @@ function firstExcluded(excludes: (ratio: number) => boolean, start: number, rati
 /** Ratios above the start. A step over 1 stops there, because the answer at 1 is the test's own. */
 function* upward(start: number, end: number): Generator<number> {
   let ratio = Math.max(start, SMALLEST);
-  if (ratio > start) yield ratio;
   while (ratio < end) {
     const next = Math.min(ratio * STEP, end);
     ratio = ratio < 1 && next > 1 ? 1 : next;
@@ -74,7 +73,7 @@ function* downward(start: number, end: number): Generator<number> {
     ratio = ratio > 1 && next < 1 ? 1 : next;
     yield ratio;
   }
-  if (ratio > 0) yield 0;
+  yield 0;
 }
 
 /** Halves the step to neighbouring doubles and keeps the end that still belongs to the range. */

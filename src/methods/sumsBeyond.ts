@@ -12,10 +12,7 @@
 export function splitsBeyond(values: readonly number[], size: number, bar: number): number {
   const middle = Math.floor(values.length / 2);
   const [left, right] = [sumsBySize(values.slice(0, middle), size), sumsBySize(values.slice(middle), size)];
-  return left.reduce((hits, sums, chosen) => {
-    const others = right[size - chosen];
-    return others === undefined ? hits : hits + pairsBeyond(sums, others, bar);
-  }, 0);
+  return left.reduce((hits, sums, chosen) => hits + pairsBeyond(sums, right[size - chosen] as Float64Array, bar), 0);
 }
 
 /** How many choices of signs of the values have such a sum; as splitsBeyond. */
@@ -25,11 +22,12 @@ export function flipsBeyond(values: readonly number[], bar: number): number {
 }
 
 /**
- * Rising sums of every choice of so many at most, by how many are chosen. Each is built up from nothing, so that rounding
- * stays small. With 2 plants against 60 the choices that hold more would be past counting.
+ * Rising sums of every choice of so many at most, by how many are chosen; none where there are not so many values. Each
+ * is built up from nothing, so that rounding stays small. With 2 plants against 60 the choices that hold more would be
+ * past counting.
  */
 function sumsBySize(values: readonly number[], most: number): readonly Float64Array[] {
-  const bySize = Array.from({ length: Math.min(most, values.length) + 1 }, (): number[] => []);
+  const bySize = Array.from({ length: most + 1 }, (): number[] => []);
   const choose = (from: number, chosen: number, sum: number) => {
     (bySize[chosen] as number[]).push(sum);
     if (chosen === most) return;

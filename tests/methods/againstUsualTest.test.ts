@@ -7,12 +7,14 @@ import { manyCases, modelOf } from "./manyCases";
 describe("againstUsualTest agrees with Dunnett's integral worked out in R", () => {
   it.each(manyCases)("$name", (known) => {
     const model = modelOf(known);
-    const { pValue, critical } = againstUsualTest(model, 0);
+    const { pValue, critical, isBelow } = againstUsualTest(model, 0);
     near("critical value", critical, known.dunnettCritical, { relative: 1e-8 });
     for (const [at, t] of [known.t].flat().entries()) {
       const found = contrast(model, { usual: 0, tried: at + 1 }).t;
       near(`t ${at + 1}`, found, t, { relative: 1e-9 });
-      near(`p ${at + 1}`, pValue(found), [known.dunnettP].flat()[at] ?? 0, { absolute: 1e-9 });
+      const p = [known.dunnettP].flat()[at] ?? 0;
+      near(`p ${at + 1}`, pValue(found), p, { absolute: 1e-9 });
+      expect([p - 1e-9, p + 1e-9].map((level) => isBelow(found, level))).toEqual([false, true]);
     }
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { allPairsTest } from "../../src/methods/allPairsTest";
+import { allPairsTest, pairsOf } from "../../src/methods/allPairsTest";
 import { contrast } from "../../src/methods/contrast";
 import { near } from "../near";
 import { manyCases, modelOf } from "./manyCases";
@@ -7,11 +7,12 @@ import { manyCases, modelOf } from "./manyCases";
 describe("allPairsTest agrees with R's ptukey(), within what ptukey() holds at these degrees of freedom", () => {
   it.each(manyCases)("$name", (known) => {
     const model = modelOf(known);
-    const { pValue } = allPairsTest(model);
+    const { pValue, isBelow } = allPairsTest(model);
     for (const { one, other, difference, p } of known.tukey) {
       const found = contrast(model, { usual: one, tried: other });
       near(`difference ${one}-${other}`, found.difference, difference, { relative: 1e-9 });
       near(`p ${one}-${other}`, pValue(found.t), p, { absolute: 1e-8 });
+      expect([p - 1e-8, p + 1e-8].map((level) => isBelow(found.t, level))).toEqual([false, true]);
     }
   });
 });
@@ -44,4 +45,8 @@ it("Tukey's ranges of NIST's e-Handbook 7.4.7.1 come out to the printed digits",
     near("low", from, low, { absolute: 0.00501 });
     near("high", to, high, { absolute: 0.00501 });
   }
+});
+
+it("two things make 1 pair, three 3, four 6; one thing makes none", () => {
+  expect([1, 2, 3, 4].map(pairsOf)).toEqual([0, 1, 3, 6]);
 });

@@ -84,6 +84,25 @@ describe("labelSwap keeps its shape", () => {
     ).toEqual(plain);
   });
 
+  // −25 … −1 and 1 … 25: 25 + 24 and 25 + 23 are the largest sums of two, and as far out on the other side
+  it("2 against 48, either way round: 4 of 1225, at once", () => {
+    const either = Array.from({ length: 25 }, (_, at) => [at + 1, -at - 1]).flat();
+    const [few, many] = [[25, 23], either.filter((value) => value !== 25 && value !== 23)];
+    for (const swaps of [labelSwap(few, many), labelSwap(many, few)])
+      expect(swaps).toEqual({ p: 4 / 1225, hits: 4, tried: 1225, exact: true });
+  });
+
+  it("a gap of nothing is no further than any, whatever rounding makes of it", () => {
+    // both average 0.5
+    for (const [one, other] of [
+      [0.1, 0.9],
+      [0.9, 0.1],
+    ] as const) {
+      expect(labelSwap([one, other], [0.3, 0.7])).toEqual({ p: 1, hits: 6, tried: 6, exact: true });
+      expect(labelSwap([0.3, 0.7], [one, other])).toEqual({ p: 1, hits: 6, tried: 6, exact: true });
+    }
+  });
+
   it("equal plants, and one against one, tell nothing", () => {
     expect(labelSwap([2, 2], [2, 2, 2])).toEqual({ p: 1, hits: 10, tried: 10, exact: true });
     near("p", labelSwap([2], [7]).p, 1);

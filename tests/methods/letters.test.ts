@@ -145,3 +145,14 @@ it("twenty treatments in a row, neighbours not shown to differ: nineteen letters
   const differing = pairsOf(20).filter(([one, other]) => other - one > 1);
   expect(new Set(letters(20, differing).join("")).size).toBe(19);
 });
+
+it("letters are given in the order of the treatments that share them, not of the pairs that differ", () => {
+  // the highest is alike with each of the others: a with the second, b with the third
+  expect(letters(3, [[1, 2]])).toEqual(["ab", "a", "b"]);
+});
+
+it("after z come a1 to z1, then a2", () => {
+  const given = letters(54, pairsOf(54));
+  const alphabet = "abcdefghijklmnopqrstuvwxyz".split("");
+  expect(given).toEqual([...alphabet, ...alphabet.map((letter) => `${letter}1`), "a2", "b2"]);
+});

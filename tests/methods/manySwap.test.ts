@@ -53,3 +53,21 @@ it("another unit and values far from zero change nothing", () => {
   const share = (some: Case) => manySwap(plantsOf(some), modelOf(some), duosOf(some))(2);
   expect(share(moved)).toBe(share(one));
 });
+
+it("beds that the model leaves out are no fences", () => {
+  const open = reference.cases.find(({ bed }) => bed.every((place) => place === 0)) ?? expect.fail("no case");
+  const plants = plantsOf(open).map((plant, at) => ({ ...plant, bed: at % 2 }));
+  const share = (some: readonly PlantInModel[]) => manySwap(some, modelOf(open), duosOf(open))(2);
+  expect(share(plants)).toBe(share(plantsOf(open)));
+});
+
+it("two treatments whose averages are alike: no relabeling is nearer, so that the share is 1", () => {
+  // 1 and 2 against 1 and 2: of the six relabelings four have no gap either
+  const plants = [1, 2, 1, 2].map((value, at) => ({ value, treatment: at < 2 ? 0 : 1, bed: 0 }));
+  const model =
+    oneWayModel([
+      [1, 2],
+      [1, 2],
+    ]) ?? expect.fail("no model");
+  expect(manySwap(plants, model, [{ usual: 0, tried: 1 }])(0)).toBe(1);
+});

@@ -131,4 +131,85 @@ describe("percent ranges at the ends", () => {
     expect(figure(percentRange(curve, true).low)).toBeGreaterThan(0);
     expect(figure(percentRange(curve, false).low)).toBeLessThanOrEqual(0);
   });
+
+  it.each([
+    { triedMean: 12, side: "low", sign: 1 },
+    { triedMean: 8, side: "high", sign: -1 },
+  ] as const)(
+    "a curve whose limit is a little beyond no change: new average $triedMean",
+    ({ triedMean, side, sign }) => {
+      // |triedMean − 10 r| = 2.001: the curve alone would let no change in by 0.0001
+      const curve = steadyRatio({ usualMean: 10, triedMean, critical: 2.001, varianceAt: () => 1, usualVariance: 0 });
+      expect(sign * figure(percentRange(curve, true)[side])).toBeGreaterThan(0);
+      near(side, figure(percentRange(curve, false)[side]), sign * -0.0001, { relative: 1e-9 });
+    },
+  );
+
+  it.each([
+    { triedMean: 12, low: 0, high: 0.35 },
+    { triedMean: 8, low: -0.35, high: 0 },
+  ])("a curve that shuts no change out against the test: new average $triedMean", ({ triedMean, low, high }) => {
+    // |triedMean − 10 r| = 1.5
+    const curve = steadyRatio({ usualMean: 10, triedMean, critical: 1.5, varianceAt: () => 1, usualVariance: 0 });
+    const found = percentRange(curve, false);
+    near("low", figure(found.low), low, { relative: 1e-12 });
+    near("high", figure(found.high), high, { relative: 1e-12 });
+  });
+});
+
+describe("percent ranges end where the test first speaks against a ratio", () => {
+  // usual average 1, new 2: (2 − r)² > v(r) exactly where (r − a)(r − b) < 0, for v(r) = (2 − r)² + (r − a)(r − b)
+  const island = (a: number, b: number) =>
+    steadyRatio({
+      usualMean: 1,
+      triedMean: 2,
+      critical: 1,
+      varianceAt: (r) => (2 - r) ** 2 + (r - a) * (r - b),
+      usualVariance: 2,
+    });
+
+  it.each([
+    { a: 3, b: 4, low: null, high: 2 },
+    { a: 0.25, b: 0.5, low: -0.5, high: null },
+  ])("excluded between $a and $b only: further pieces are left out", ({ a, b, low, high }) => {
+    const found = percentRange(island(a, b), false);
+    nearLimit("low", found.low, low, "no-lower-limit");
+    nearLimit("high", found.high, high, "no-upper-limit");
+    expect(found.g).toBe(2);
+  });
+
+  it.each([
+    { seen: 0.2, excludes: (r: number) => (r > 0.3 && r < 0.4) || r > 0.9, side: "high", limit: 0.3 },
+    { seen: 5, excludes: (r: number) => (r > 3 && r < 4) || r < 1.1, side: "low", limit: 4 },
+  ] as const)("also on the way to no change, from $seen", ({ seen, excludes, side, limit }) => {
+    const range = percentRange({ usualMean: 1, triedMean: seen, excludes, g: 0 }, true);
+    near(side, figure(range[side]), limit - 1, { relative: 1e-12 });
+  });
+});
+
+describe("percent ranges look from a millionth to a million times", () => {
+  it.each([0.01, 100])("of the ratio seen, %d", (seen) => {
+    const upTo = (limit: number) => (ratio: number) => ratio > limit;
+    const downTo = (limit: number) => (ratio: number) => ratio > 0 && ratio < limit;
+    const range = (excludes: (ratio: number) => boolean) =>
+      percentRange({ usualMean: 1, triedMean: seen, excludes, g: 0 }, false);
+    near("low", 1 + figure(range(downTo(2e-6 * seen)).low), 2e-6 * seen, { absolute: Number.EPSILON });
+    expect(range(downTo(5e-7 * seen)).low).toEqual({ absent: "no-lower-limit" });
+    near("high", 1 + figure(range(upTo(5e5 * Math.max(1, seen))).high), 5e5 * Math.max(1, seen));
+    expect(range(upTo(2e6 * Math.max(1, seen))).high).toEqual({ absent: "no-upper-limit" });
+  });
+
+  it("and at nothing: new plants that surely bore something have a lower limit, however unsure the usual average", () => {
+    // |4 − r/10⁷| = r at r = 4/(1 + 10⁻⁷), a ten-millionth of the ratio seen
+    const curve = steadyRatio({
+      usualMean: 1e-7,
+      triedMean: 4,
+      critical: 1,
+      varianceAt: (r) => r ** 2,
+      usualVariance: 1,
+    });
+    const { low, high } = percentRange(curve, true);
+    near("low", figure(low), 4 / (1 + 1e-7) - 1, { relative: 1e-12 });
+    expect(high).toEqual({ absent: "no-upper-limit" });
+  });
 });

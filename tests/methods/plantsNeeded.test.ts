@@ -104,6 +104,16 @@ describe("plantsNeeded finds the smallest number", () => {
     }
   });
 
+  it("500 are still practical, one more is not: power.t.test(n = 499.5 and 500.5, power = 0.8, strict = TRUE)$delta", () => {
+    expect(plantsNeeded(1, 0.8, separate(unevennessFor(0.17744723960420422)))).toBe(500);
+    expect(plantsNeeded(1, 0.8, separate(unevennessFor(0.1772695385668113)))).toEqual({ absent: "not-practical" });
+  });
+
+  it.each([2, 3, 9, 40, 499, 500])("a chance that %d plants reach exactly needs no more", (plants) => {
+    const plan = planOf(0.9, 4, 0);
+    expect(plantsNeeded(0.25, figure(power(0.25, plants, plan)), plan)).toBe(plants);
+  });
+
   it("one plant fewer misses the chance; none below two; none above 500", () => {
     const plan = planOf(0.35, 3, 0);
     const n = figure(plantsNeeded(0.4, 0.8, plan));

@@ -2,6 +2,7 @@ import { expect, it, vi } from "vitest";
 import { shownToDiffer } from "../../src/methods/shownToDiffer";
 import { dunnett } from "../../src/numerics/dunnett";
 import { studentizedRange } from "../../src/numerics/studentizedRange";
+import { twoSidedTail } from "../../src/numerics/studentT";
 
 const range = studentizedRange(5);
 const families = [
@@ -17,6 +18,14 @@ it.each(families)("$name: what the bounds decide is what the p-value says", ({ c
       expect(shown, `t ${t}, df ${df}, p ${p}`).toBe(p < 0.05);
     }
   }
+});
+
+it("next to the level, a single comparison is Student's test, and a p-value of just the level is not below it", () => {
+  const alone = twoSidedTail(2.4, 20);
+  const single = { t: 2.4, df: 20, comparisons: 1, pValue: () => alone };
+  const levels = [alone * (1 - 5e-10), alone, alone * (1 + 5e-10)];
+  expect(levels.map((level) => shownToDiffer(single, level))).toEqual([false, false, true]);
+  expect(shownToDiffer({ t: 2.4, df: 20, comparisons: 3, pValue: () => 0.05 }, 0.05)).toBe(false);
 });
 
 it("asks for the p-value only between the bounds", () => {

@@ -13,6 +13,11 @@ it("says what the tail says, also next to the critical value", () => {
   }
 });
 
+it("a tail of just alpha is not below it", () => {
+  const isBeyond = tailTest({ tail: () => 0.05, critical: () => 2 }, 0.05);
+  expect(isBeyond(2, 5)).toBe(false);
+});
+
 it("works the tail out only where the kept critical values leave it open", () => {
   const tail = vi.fn(twoSidedTail);
   const isBeyond = tailTest({ tail, critical: twoSidedCritical }, 0.05);
