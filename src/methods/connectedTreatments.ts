@@ -11,10 +11,10 @@ export function connectedTreatments(plants: readonly PlantInModel[]): readonly (
   const inBed = new Map<number, Set<number>>();
   for (const { treatment, bed } of plants) inBed.set(bed, (inBed.get(bed) ?? new Set()).add(treatment));
   for (const together of inBed.values()) {
-    const touched = groups.filter((group) => [...together].some((treatment) => group.has(treatment)));
-    const merged = new Set([...touched.flatMap((group) => [...group]), ...together]);
-    for (const group of touched) groups.splice(groups.indexOf(group), 1);
-    groups.push(merged);
+    const [first, ...others] = groups.filter((group) => [...together].some((treatment) => group.has(treatment)));
+    if (first === undefined) groups.push(together);
+    else for (const treatment of [...others, together].flatMap((group) => [...group])) first.add(treatment);
+    for (const group of others) groups.splice(groups.indexOf(group), 1);
   }
   return groups.map((group) => [...group].sort((one, other) => one - other));
 }

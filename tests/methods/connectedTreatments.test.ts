@@ -22,3 +22,14 @@ it("a bed of its own for each treatment links none", () => {
 it("a later bed may link what stood apart", () => {
   expect(connectedTreatments(planted([0, 0], [1, 1], [0, 2], [1, 2]))).toEqual([[0, 1]]);
 });
+
+it("treatments of a group rise, whatever order the plants stand in", () => {
+  expect(connectedTreatments(planted([10, 0], [9, 0], [2, 0]))).toEqual([[2, 9, 10]]);
+});
+
+it("the first plant's treatment is in the first group, also when a later bed adds to it", () => {
+  expect(connectedTreatments(planted([0, 0], [1, 1], [3, 1], [0, 2], [2, 2]))).toEqual([
+    [0, 2],
+    [1, 3],
+  ]);
+});
