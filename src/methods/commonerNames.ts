@@ -21,8 +21,8 @@ export interface OwnerNames {
 export function commonerNames(owners: Int32Array, names: Int32Array, ownerCount: number): OwnerNames {
   const first = { names: new Int32Array(ownerCount).fill(-1), rows: new Int32Array(ownerCount) };
   const others = new Map<number, Map<number, number>>();
-  for (let row = 0; row < owners.length; row++) {
-    const [owner, name] = [owners[row] ?? -1, names[row] ?? -1];
+  for (const [row, owner] of owners.entries()) {
+    const name = names[row] ?? -1;
     if (owner >= 0 && name >= 0 && !isFirst(first, owner, name)) countOther(others, owner, name);
   }
   const several = new Map(

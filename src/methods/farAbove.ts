@@ -17,17 +17,16 @@ export function farAbove(amounts: Float64Array): readonly number[] {
   if (picks < ENOUGH || !mayBeFar(amounts, picks, most)) return [];
   const middle = median([...amounts.filter((amount) => amount > 0)]);
   const far: number[] = [];
-  for (let at = 0; at < amounts.length; at++) if ((amounts[at] ?? Number.NaN) >= TIMES_MIDDLE * middle) far.push(at);
+  for (const [at, amount] of amounts.entries()) if (amount >= TIMES_MIDDLE * middle) far.push(at);
   return far;
 }
 
 function countAndMost(amounts: Float64Array): readonly [count: number, most: number] {
   let [count, most] = [0, 0];
-  for (let at = 0; at < amounts.length; at++) {
-    const amount = amounts[at] ?? Number.NaN;
+  for (const amount of amounts) {
     if (!(amount > 0)) continue;
     count++;
-    if (amount > most) most = amount;
+    most = Math.max(most, amount);
   }
   return [count, most];
 }
@@ -35,9 +34,6 @@ function countAndMost(amounts: Float64Array): readonly [count: number, most: num
 /** Nothing is far above the middle unless half of the picks lie below an eighth of the largest: no sorting for most logs. */
 function mayBeFar(amounts: Float64Array, picks: number, most: number): boolean {
   let small = 0;
-  for (let at = 0; at < amounts.length; at++) {
-    const amount = amounts[at] ?? Number.NaN;
-    if (amount > 0 && TIMES_MIDDLE * amount <= most) small++;
-  }
+  for (const amount of amounts) if (amount > 0 && TIMES_MIDDLE * amount <= most) small++;
   return 2 * small >= picks;
 }

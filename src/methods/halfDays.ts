@@ -1,4 +1,4 @@
-import type { Picks } from "./picks";
+import type { DatedPicks, Picks } from "./picks";
 
 /** Sums of decimals end in rounding noise, which must not move half a harvest to the next pick. */
 const NOISE = 1e-12;
@@ -18,17 +18,17 @@ export function halfDays(picks: Picks, ownerCount: number): Float64Array {
   }
   for (const [owner, own] of rows.entries()) {
     own.sort((one, other) => (days[one] ?? 0) - (days[other] ?? 0));
-    halves[owner] = halfOf(picks, own);
+    halves[owner] = halfOf({ owners, amounts, days }, own);
   }
   return halves;
 }
 
-function halfOf({ amounts, days }: Picks, inOrder: readonly number[]): number {
+function halfOf({ amounts, days }: DatedPicks, inOrder: readonly number[]): number {
   const total = inOrder.reduce((sum, row) => sum + (amounts[row] ?? 0), 0);
   let sum = 0;
   for (const row of inOrder) {
     sum += amounts[row] ?? 0;
-    if (2 * sum >= total * (1 - NOISE)) return days?.[row] ?? Number.NaN;
+    if (2 * sum >= total * (1 - NOISE)) return days[row] ?? Number.NaN;
   }
   return Number.NaN;
 }

@@ -13,22 +13,22 @@ const WEEK = 7;
 export function lastWeekShares(picks: Picks, groupOf: Int32Array, groups: number): readonly number[] {
   const { owners, amounts, days } = picks;
   const from = lastDay(picks) - WEEK;
-  const [all, late] = [new Float64Array(groups), new Float64Array(groups)];
-  for (let row = 0; row < owners.length; row++) {
-    const group = groupOf[owners[row] ?? -1] ?? -1;
+  const sums = Array.from({ length: groups }, () => ({ all: 0, late: 0 }));
+  for (const [row, owner] of owners.entries()) {
+    const sum = sums[groupOf[owner] ?? -1];
     const [amount, day] = [amounts[row] ?? Number.NaN, days?.[row] ?? Number.NaN];
-    if (group < 0 || !(amount > 0) || Number.isNaN(day)) continue;
-    all[group] = (all[group] ?? 0) + amount;
-    if (day > from) late[group] = (late[group] ?? 0) + amount;
+    if (sum === undefined || !(amount > 0) || Number.isNaN(day)) continue;
+    sum.all += amount;
+    if (day > from) sum.late += amount;
   }
-  return Array.from(all, (total, group) => (total > 0 ? (late[group] ?? 0) / total : Number.NaN));
+  return sums.map(({ all, late }) => late / all);
 }
 
 function lastDay({ owners, amounts, days }: Picks): number {
   let last = Number.NEGATIVE_INFINITY;
-  for (let row = 0; row < owners.length; row++) {
+  for (const [row, owner] of owners.entries()) {
     const day = days?.[row] ?? Number.NaN;
-    if ((owners[row] ?? -1) >= 0 && (amounts[row] ?? 0) > 0 && day > last) last = day;
+    if (owner >= 0 && (amounts[row] ?? 0) > 0 && day > last) last = day;
   }
   return last;
 }

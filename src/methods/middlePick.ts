@@ -2,5 +2,5 @@
 export function middlePick(amounts: Float64Array): number {
   const sorted = amounts.filter((amount) => amount > 0).sort();
   const half = sorted.length / 2;
-  return sorted.length === 0 ? 0 : ((sorted[Math.floor(half)] ?? 0) + (sorted[Math.ceil(half) - 1] ?? 0)) / 2;
+  return ((sorted[Math.floor(half)] ?? 0) + (sorted[Math.ceil(half) - 1] ?? 0)) / 2;
 }

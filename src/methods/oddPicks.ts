@@ -30,5 +30,5 @@ function isFar(amount: number, middle: number): boolean {
 }
 
 function isFarEach(share: number, middle: number): boolean {
-  return middle > 0 && share > 0 && (share >= TIMES_PER_FRUIT * middle || TIMES_PER_FRUIT * share <= middle);
+  return share > 0 && (share >= TIMES_PER_FRUIT * middle || TIMES_PER_FRUIT * share <= middle);
 }

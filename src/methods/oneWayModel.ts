@@ -23,7 +23,8 @@ export function oneWayModel(groups: readonly (readonly number[])[]): TreatmentMo
     means: parts.map(({ mean: gap }) => center + gap),
     counts: parts.map(({ n }) => n),
     unscaledCovariance: parts.map(({ n }, at) => parts.map((_, other) => (other === at ? 1 / n : 0))),
-    meanSquare: df > 0 ? within / df : Number.NaN,
+    // 0/0, not a number, when every treatment has one plant
+    meanSquare: within / df,
     df,
     squares: {
       beds: null,

@@ -7,3 +7,8 @@ export interface Picks {
   /** The day as a running number; NaN where it is not known. Null when no days are known at all. */
   readonly days: Float64Array | null;
 }
+
+/** Picks of which at least some days are known. */
+export interface DatedPicks extends Picks {
+  readonly days: Float64Array;
+}

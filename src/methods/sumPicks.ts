@@ -24,8 +24,7 @@ export function sumPicks({ owners, amounts, days }: Picks, ownerCount: number): 
     first: new Float64Array(ownerCount).fill(Number.NaN),
     last: new Float64Array(ownerCount).fill(Number.NaN),
   };
-  for (let row = 0; row < owners.length; row++) {
-    const owner = owners[row] ?? -1;
+  for (const [row, owner] of owners.entries()) {
     if (owner < 0) continue;
     addRow(sums, owner, amounts[row] ?? Number.NaN);
     if ((amounts[row] ?? 0) > 0 && days !== null) widen(sums, owner, days[row] ?? Number.NaN);

@@ -33,17 +33,24 @@ interface Part {
   readonly beds: readonly (readonly SweptPlant[])[];
 }
 
+/** Where a treatment stands: its new number, and the beds of its part. */
+interface Place {
+  readonly number: number;
+  readonly beds: Map<number, SweptPlant[]>;
+}
+
 /** Treatments that no bed links have nothing in common, so that each part is fitted by itself. */
 function linkedParts(plants: readonly PlantInModel[]): readonly Part[] {
-  const linked = connectedTreatments(plants);
-  const at = new Map(linked.flatMap((group, part) => group.map((name, number) => [name, { part, number }] as const)));
-  const beds = linked.map(() => new Map<number, SweptPlant[]>());
+  const parts = connectedTreatments(plants).map((group) => ({ group, beds: new Map<number, SweptPlant[]>() }));
+  const places = new Map(
+    parts.flatMap(({ group, beds }) => group.map((name, number) => [name, { number, beds }] as const)),
+  );
   for (const { value, treatment, bed } of plants) {
-    const { part, number } = at.get(treatment) ?? { part: -1, number: -1 };
-    const own = beds[part]?.get(bed);
+    const { number, beds } = places.get(treatment) as Place;
     const plant = { value, treatment: number };
-    if (own === undefined) beds[part]?.set(bed, [plant]);
+    const own = beds.get(bed);
+    if (own === undefined) beds.set(bed, [plant]);
     else own.push(plant);
   }
-  return linked.map((group, part) => ({ treatments: group.length, beds: [...(beds[part]?.values() ?? [])] }));
+  return parts.map(({ group, beds }) => ({ treatments: group.length, beds: [...beds.values()] }));
 }

@@ -28,3 +28,13 @@ it("two pairs of treatments that share no bed cannot be compared", () => {
   }));
   expect(additiveModel(plants)).toBeNull();
 });
+
+// two treatments and two beds take all that three plants tell, and rounding leaves more or less than nothing
+it("without degrees of freedom there is no mean square, whatever rounding leaves", () => {
+  for (let at = 1; at <= 20; at += 1) {
+    const values = [at / 10, at / 7, Math.sqrt(at)];
+    const plants = values.map((value, plant) => ({ value, treatment: plant % 2, bed: Math.floor(plant / 2) }));
+    const model = additiveModel(plants);
+    expect([model?.df, model?.meanSquare]).toEqual([0, Number.NaN]);
+  }
+});

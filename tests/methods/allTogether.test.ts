@@ -1,4 +1,4 @@
-import { describe, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { allTogether, allTogetherOwnSpread } from "../../src/methods/allTogether";
 import { summary } from "../../src/numerics/moments";
 import { near } from "../near";
@@ -17,5 +17,6 @@ describe("allTogetherOwnSpread agrees with R's oneway.test()", () => {
     const found = allTogetherOwnSpread(groupsOf(known).map(summary));
     near("F", found.f, known.welchF);
     near("p", found.pValue, known.welchP, { relative: 1e-9 });
+    expect(found.df[0]).toBe(known.means.length - 1);
   });
 });

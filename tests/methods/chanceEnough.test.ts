@@ -46,3 +46,9 @@ it("says when no degree of freedom is left", () => {
   const none = { absent: "no-degrees-of-freedom" };
   expect(chanceEnough({ change: 0.5, worthwhile: 0.1 }, 2, planOf(0.3, 2, 4))).toEqual(none);
 });
+
+// R: pt(qt(.975, 14), 14, -.1/(.3*sqrt((1 + 1.1^2)/8)), lower.tail = FALSE)
+it("no change at all is held against the worthwhile gain, and rarely looks like it", () => {
+  const found = figure(chanceEnough({ change: 0, worthwhile: 0.1 }, 8, planOf(0.3, 2, 0)));
+  near("chance", found, 0.0053392536455496575, { relative: 1e-9 });
+});

@@ -61,3 +61,9 @@ it.each([
 ])("from %d to %d is a change of %j", (before, after, change) => {
   expect(changeOf(before, after)).toEqual(change);
 });
+
+it("one plant each and a usual one of 0: no percent has its own reason, and so has its range", () => {
+  const none = { absent: "usual-not-above-zero" };
+  const found = compareMeans([0], [2], { layout: "separate", confidence: 0.95 });
+  expect(found).toMatchObject({ change: none, changeRange: { low: none, high: none }, t: { absent: "one-plant" } });
+});

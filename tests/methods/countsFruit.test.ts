@@ -35,4 +35,19 @@ describe("countsFruit", () => {
     ).toBe(false);
     expect(countsFruit(fruit.slice(0, 7), grams.slice(0, 7))).toBe(false);
   });
+
+  it("eight picks with both are enough, one less is not", () => {
+    expect(countsFruit(fruit.slice(0, 8), grams.slice(0, 8))).toBe(true);
+    expect(countsFruit(list(...fruit.slice(0, 7), none), grams.slice(0, 8))).toBe(false);
+  });
+
+  it("passes over visits without fruit or weight", () => {
+    expect(countsFruit(list(...fruit, 0, 0, 3, 2), list(...grams, 0, 250, 0, none))).toBe(true);
+  });
+
+  it("never with one number below zero, a column beside itself, or where nothing differs", () => {
+    expect(countsFruit(list(...fruit, -1), list(...grams, 200))).toBe(false);
+    expect(countsFruit(grams, grams)).toBe(false);
+    expect(countsFruit(list(...fruit.map(() => 1)), list(...grams.map(() => 200)))).toBe(false);
+  });
 });

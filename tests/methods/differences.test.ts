@@ -6,7 +6,9 @@ it.each([
   ["a new plant without its usual one", [1], [1, 2]],
   ["no usual plant at all", [], [1]],
 ])("%s is a programmer's mistake and throws", (_what, usual, tried) => {
-  expect(() => differences(usual, tried)).toThrow(RangeError);
+  expect(() => differences(usual, tried)).toThrow(
+    new RangeError(`${usual.length} usual plants for ${tried.length} new ones`),
+  );
 });
 
 it("is new − usual, pair by pair in the order of the pairs, losses below 0", () => {

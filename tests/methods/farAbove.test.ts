@@ -31,3 +31,7 @@ it("finds what sorting all picks finds", () => {
     { numRuns: 500, seed: 6 },
   );
 });
+
+it("visits without a harvest do not make every pick far, however many they are", () => {
+  expect(of(10, 10, 10, 10, 80, 0, 0, 0, 0, 0, 0)).toEqual([4]);
+});

@@ -20,3 +20,7 @@ it("does not care which treatment is which, and says when nothing was lost", () 
   near("p", figure(lossTest(few, many)), figure(lossTest(many, few)), { relative: 1e-14 });
   expect(lossTest({ lost: 0, kept: 3 }, { lost: 0, kept: 8 })).toEqual({ absent: "no-losses" });
 });
+
+it("as many lost of as many is no sign of anything, p 1, though some were lost", () => {
+  near("p", figure(lossTest({ lost: 2, kept: 8 }, { lost: 2, kept: 8 })), 1, { relative: 1e-14 });
+});

@@ -29,3 +29,13 @@ it.each(manyCases)("$name: excludes no change exactly when Dunnett's p is below 
     expect(excluded).toBe(pValue(contrast(model, { usual: 0, tried }).t) < 0.05);
   }
 });
+
+// Fieller's g = critical² · V(usual average)/(usual average)²; separate plants have V = MSE/n (R's lm())
+it.each(manyCases.filter(({ beds }) => !beds))(
+  "$name: g is the squared relative reach of the usual average",
+  (known) => {
+    const plants = known.treatment.filter((treatment) => treatment === 0).length;
+    const reach = (2 * Math.sqrt(known.mse / plants)) / (known.means[0] ?? 0);
+    near("g", modelRatio(modelOf(known), { usual: 0, tried: 1 }, 2).g, reach ** 2);
+  },
+);

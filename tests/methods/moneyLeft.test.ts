@@ -6,11 +6,13 @@ import { near } from "../near";
 const item53 = { extra: 1.2, range: { low: 0.3, high: 2.1 }, usualMean: 2 };
 const costs = { price: 2.5, extraCost: 1.1 };
 
-it("1.90 is left (−0.35 to 4.15), and 0.44 kg would just pay", () => {
+it("1.90 of 3.00 is left (−0.35 to 4.15), and 0.44 kg would just pay", () => {
   const found = moneyLeft(item53, costs);
   near("left", found.left, 1.9, { absolute: 1e-14 });
   near("low", found.leftRange?.low ?? Number.NaN, -0.35, { absolute: 1e-14 });
   near("high", found.leftRange?.high ?? Number.NaN, 4.15, { absolute: 1e-14 });
+  near("worth", found.worth, 3, { absolute: 1e-14 });
+  near("cost of a kilogram more", found.costOfExtra, 11 / 12, { absolute: 1e-14 });
   near("break-even", found.breakEvenExtra, 0.44, { absolute: 1e-14 });
   near("break-even change", found.breakEvenChange, 0.22, { absolute: 1e-14 });
 });

@@ -34,6 +34,18 @@ describe("oddValues at the borders", () => {
     expect(oddValues([...nine, 0])).toEqual([9]);
   });
 
+  // R: 0.6745 * abs(x - median(x)) / mad(x, constant = 1) is 6.07 for the 20; of the logarithms it would be 4.63
+  it("beside a zero a high value is judged by the plain scale alone", () => {
+    expect(oddValues([10, 11, 12, 10, 11, 12, 10, 11, 12, 20, 0])).toEqual([9, 10]);
+  });
+
+  // the middle is 0, the middle deviation 0.6745, so that the last value is its own score
+  it("a score of 5 is not beyond 5", () => {
+    const nine = [-0.6745, -0.6745, -0.6745, 0, 0, 0, 0.6745, 0.6745, 0.6745];
+    expect(oddValues([...nine, 5])).toEqual([]);
+    expect(oddValues([...nine, 5.01])).toEqual([9]);
+  });
+
   it("with most values equal, or a middle value of 0, there is nothing to measure by", () => {
     expect(oddValues([5, 5, 5, 5, 5, 5, 5, 5, 5, 6])).toEqual([]);
     expect(oddValues([0, 0, 0, 3])).toEqual([]);

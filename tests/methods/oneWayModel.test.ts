@@ -29,3 +29,8 @@ it("values far from zero keep their digits: NIST's small, lower and higher diffi
   ]);
   near("mean square", far.meanSquare, near0.meanSquare, { relative: 2e-3 });
 });
+
+// R: anova(lm(c(3, 5, 4) ~ factor(c(1, 1, 2)))) has a residual mean square of 2 with 1 degree of freedom
+it("a treatment of one plant adds nothing to the spread", () => {
+  expect(oneWayModel([[3, 5], [4]])).toMatchObject({ df: 1, meanSquare: 2 });
+});

@@ -29,6 +29,7 @@ describe("normalTwoSided agrees with R's wilcox.test(exact = FALSE, correct = TR
 
 it("normalTwoSided is 1 for a statistic that cannot vary, and within the continuity correction", () => {
   expect(normalTwoSided(0, 0)).toBe(1);
+  expect(normalTwoSided(2, 0)).toBe(1);
   // all ranks tied: rounding may leave a variance just below 0
   expect(normalTwoSided(0, -1e-13)).toBe(1);
   expect(normalTwoSided(0.5, 4)).toBe(1);

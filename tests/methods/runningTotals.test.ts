@@ -32,3 +32,7 @@ it("unknown days and amounts, and rows of nobody, add nothing", () => {
   ]);
   expect(runningTotals(log, 1, [10, 12])).toEqual([[0, 2]]);
 });
+
+it("no known days, no sums", () => {
+  expect(runningTotals({ ...pickRows([[0, 5, 10]]), days: null }, 1, [10, 12])).toEqual([[0, 0]]);
+});

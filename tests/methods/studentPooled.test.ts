@@ -50,6 +50,7 @@ describe("studentPooled agrees with printed figures", () => {
 
 it("studentPooled says why there are no figures", () => {
   expect(compare([5], [1, 2])).toEqual({ absent: "one-plant" });
+  expect(compare([1, 2], [5])).toEqual({ absent: "one-plant" });
   expect(compare([4, 4], [5, 5])).toEqual({ absent: "all-equal" });
 });
 

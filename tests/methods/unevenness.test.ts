@@ -60,6 +60,10 @@ describe("unevenness says why there is none", () => {
     expect(pooledUnevenness([summary(values)])).toEqual({ unevenness: { absent }, df: 0 });
   });
 
+  it("no treatments at all have no usable plants", () => {
+    expect(pooledUnevenness([])).toEqual({ unevenness: { absent: "no-usable-plants" }, df: 0 });
+  });
+
   it("a treatment without its own takes no part in the pooled one; equal plants have 0", () => {
     const pooled = pooledUnevenness([[3], [4, 6], [0, 0]].map(summary));
     expect(pooled).toEqual({ unevenness: unevenness(summary([4, 6])), df: 1 });

@@ -145,3 +145,9 @@ it("equal numbers in beds that lack different treatments have no one least signi
   expect(new Set(model.counts)).toEqual(new Set([3]));
   expect(leastSignificantDifference(model)).toBeNull();
 });
+
+it("unequal thousands of plants have none either, small as all their variances are", () => {
+  const treatments = { sumOfSquares: 2, df: 1 };
+  const model = fromSquares({ sumOfSquares: 149_998, df: 149_998 }, treatments, [100_000, 50_000]);
+  expect(leastSignificantDifference(model)).toBeNull();
+});

@@ -51,6 +51,18 @@ describe("withinBeds at the ends", () => {
     expect(withinBeds(planted([4, 4, 4, 4], [1, 1, 2, 2], [1, 2, 1, 2]))).toEqual({ unevenness: 0, df: 1 });
   });
 
+  // what beds and treatments leave does not change when every plant weighs a million more
+  it("values far from zero keep their digits", () => {
+    const [treatment, bed] = [
+      [1, 2, 3, 1, 2, 3, 1, 2],
+      [1, 1, 1, 2, 2, 2, 3, 3],
+    ];
+    const small = planted([3, 5, 4, 8, 9, 2, 7, 6], treatment, bed);
+    const large = small.map((plant) => ({ ...plant, value: plant.value + 1e6 }));
+    const [near0, far] = [small, large].map((plants) => figure(withinBeds(plants).unevenness) * average(plants));
+    near("left", far ?? 0, near0 ?? 0, { relative: 1e-14 });
+  });
+
   it("says why there is none", () => {
     expect(withinBeds([])).toEqual({ unevenness: { absent: "no-usable-plants" }, df: 0 });
     const none = { unevenness: { absent: "no-degrees-of-freedom" }, df: 0 };
