@@ -33,3 +33,7 @@ it("the first plant's treatment is in the first group, also when a later bed add
     [1, 3],
   ]);
 });
+
+it("what one bed links brings along all that was linked before", () => {
+  expect(connectedTreatments(planted([0, 0], [2, 0], [1, 1], [3, 1], [0, 2], [1, 2]))).toEqual([[0, 1, 2, 3]]);
+});

@@ -35,3 +35,7 @@ it("finds what sorting all picks finds", () => {
 it("visits without a harvest do not make every pick far, however many they are", () => {
   expect(of(10, 10, 10, 10, 80, 0, 0, 0, 0, 0, 0)).toEqual([4]);
 });
+
+it("the middle of six lies between the third and the fourth, though the fourth alone is no small pick", () => {
+  expect(of(1, 1, 1, 15, 15, 80)).toEqual([5]);
+});
