@@ -26,3 +26,25 @@ it("a total or an average at the foot of amounts alone is set aside; beside labe
   const labelled = block(sums.map((sum, at) => [`B${at}`, sum]));
   expect(lookAtBlock(readBlock(labelled, null)).aside).toEqual([]);
 });
+
+it("a column of notes is not looked at, and amounts without a total set nothing aside", () => {
+  const rows = [
+    ["date", "grams", "notes"],
+    [45_112, 300, "rain"],
+    [45_113, 310, "slugs"],
+    [45_114, 280, "slugs"],
+    [45_115, 320, null],
+    [45_116, 305, null],
+  ];
+  const { columns, aside } = lookAtBlock(readBlock(block(rows), null));
+  expect(columns.map(({ kind }) => kind)).toEqual(["date", "amount"]);
+  expect(aside).toEqual([]);
+});
+
+it.each<[string, readonly (number | string)[]]>([
+  ["of the numbers above a plant that was lost", [3, 4, "lost", 6, 5, 18]],
+  ["of all numbers, one of them typed as a text", [3, 4, 6, "5", 18]],
+  ["that passes over a number typed as a text, as SUM does", [1, 2, 3, 4, "5", 10]],
+])("sees a total %s", (_, cells) => {
+  expect(lookAtBlock(readBlock(column(cells), null)).aside).toMatchObject([{ row: cells.length - 1, why: "total" }]);
+});

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { ordinaryText } from "../../src/ranges/ordinaryText";
+import { FRACTIONS, ordinaryText } from "../../src/ranges/ordinaryText";
 
 it.each([
   ["−5", "-5"],
@@ -12,4 +12,10 @@ it.each([
   ["506¹ ½ é", "506¹ ½ é"],
 ])("ordinaryText of %j is %j", (text, ordinary) => {
   expect(ordinaryText(text)).toBe(ordinary);
+});
+
+// Unicode's own decomposition says what each character stands for: "⅓" is "1⁄3"
+it.each(Object.entries(FRACTIONS))("FRACTIONS has %s as %d", (character, value) => {
+  const [above, below] = character.normalize("NFKD").split("\u2044").map(Number);
+  expect(value).toBe(Number(above) / Number(below));
 });
