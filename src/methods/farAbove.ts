@@ -23,10 +23,12 @@ export function farAbove(amounts: Float64Array): readonly number[] {
 
 function countAndMost(amounts: Float64Array): readonly [count: number, most: number] {
   let [count, most] = [0, 0];
-  for (const amount of amounts) {
+  // by index, as in the other loops over a whole log: an iterator takes several times as long for 100 000 rows
+  for (let at = 0; at < amounts.length; at++) {
+    const amount = amounts[at] as number;
     if (!(amount > 0)) continue;
     count++;
-    most = Math.max(most, amount);
+    if (amount > most) most = amount;
   }
   return [count, most];
 }
@@ -34,6 +36,9 @@ function countAndMost(amounts: Float64Array): readonly [count: number, most: num
 /** Nothing is far above the middle unless half of the picks lie below an eighth of the largest: no sorting for most logs. */
 function mayBeFar(amounts: Float64Array, picks: number, most: number): boolean {
   let small = 0;
-  for (const amount of amounts) if (amount > 0 && TIMES_MIDDLE * amount <= most) small++;
+  for (let at = 0; at < amounts.length; at++) {
+    const amount = amounts[at] as number;
+    if (amount > 0 && TIMES_MIDDLE * amount <= most) small++;
+  }
   return 2 * small >= picks;
 }

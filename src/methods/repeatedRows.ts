@@ -20,8 +20,9 @@ export function repeatedRows(picks: Picks): readonly RepeatedRow[] {
   const dated = { owners, amounts, days };
   const table = new Int32Array(2 ** Math.ceil(Math.log2(2 * owners.length + 2)));
   const repeated: RepeatedRow[] = [];
-  for (const [row, owner] of owners.entries()) {
-    if (owner < 0 || Number.isNaN(amounts[row]) || Number.isNaN(days[row])) continue;
+  // by index: an iterator takes several times as long for the 100 000 rows of a log
+  for (let row = 0; row < owners.length; row++) {
+    if ((owners[row] as number) < 0 || Number.isNaN(amounts[row]) || Number.isNaN(days[row])) continue;
     const like = findOrAdd(table, dated, row);
     if (like >= 0) repeated.push({ row, like });
   }

@@ -24,7 +24,9 @@ export function sumPicks({ owners, amounts, days }: Picks, ownerCount: number): 
     first: new Float64Array(ownerCount).fill(Number.NaN),
     last: new Float64Array(ownerCount).fill(Number.NaN),
   };
-  for (const [row, owner] of owners.entries()) {
+  // by index: an iterator takes several times as long for the 100 000 rows of a log
+  for (let row = 0; row < owners.length; row++) {
+    const owner = owners[row] as number;
     if (owner < 0) continue;
     addRow(sums, owner, amounts[row] ?? Number.NaN);
     if ((amounts[row] ?? 0) > 0 && days !== null) widen(sums, owner, days[row] ?? Number.NaN);
