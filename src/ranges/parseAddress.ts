@@ -40,8 +40,8 @@ function sameSort(first: End, second: End, ends: number): boolean {
 }
 
 function parseEnd(end: string): End | null {
-  const [whole, letters = "", digits = ""] = /^\$?([A-Za-z]{1,3})?\$?([0-9]{1,7})?$/.exec(end) ?? [];
-  if (!whole || letters + digits === "") return null;
+  const [, letters = "", digits = ""] = /^\$?([A-Za-z]{1,3})?\$?([0-9]{1,7})?$/.exec(end) ?? [];
+  if (letters + digits === "") return null;
   const row = digits === "" ? null : Number(digits);
   const column = letters === "" ? null : columnNumber(letters);
   if (row !== null && (row < 1 || row > LAST_ROW)) return null;

@@ -17,6 +17,7 @@ describe("parseAddress gives the top-left corner of", () => {
     ["Sheet1!2:4", "Sheet1", 2, 1],
     ["Sheet1!XFD1048576", "Sheet1", 1_048_576, 16_384],
     ["Sheet1!aa1", "Sheet1", 1, 27],
+    ["Sheet1! B2:C9 ", "Sheet1", 2, 2],
   ])("%s", (address, sheet, row, column) => {
     expect(parseAddress(address)).toEqual({ sheet, row, column });
   });
@@ -38,11 +39,12 @@ describe("parseAddress gives null for what is not one block of cells", () => {
     ["B"],
     ["2"],
     ["B2:C"],
+    ["2:C3"],
     ["A1:B2:C3"],
   ])("%j", (address) => {
     expect(parseAddress(address)).toBeNull();
   });
-  it.each([["A0"], ["XFE1"], ["A1048577"], ["AAAA1"], ["B2:"], [":"], ["$"]])("%j", (address) => {
+  it.each([["A0"], ["XFE1"], ["A1048577"], ["AAAA1"], ["B2:"], [":"], ["$"], ["$:$"]])("%j", (address) => {
     expect(parseAddress(address)).toBeNull();
   });
 });
