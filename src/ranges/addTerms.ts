@@ -27,8 +27,8 @@ export function addTerms(terms: readonly AmountTerm[]): AmountSum | null {
   const parts = terms.map((term, at) => readPart(term, units[at] ?? null, unit));
   if (!parts.every((part) => part !== null)) return null;
   const value = total(parts.map((part) => part.value));
+  if (!Number.isFinite(value)) return null;
   const other = total(parts.map((part) => part.otherwise ?? part.value));
-  if (!Number.isFinite(value) || !Number.isFinite(other)) return null;
   return {
     value,
     unit,

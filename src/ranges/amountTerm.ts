@@ -34,7 +34,7 @@ export function readTerm(tokens: readonly AmountToken[], from: number): AmountTe
   const quantity = readQuantity(tokens, from + (negative ? 1 : 0));
   if (quantity === null) return null;
   const word = tokens[quantity.end];
-  const unit = word && word.token !== "number" ? unitOf(word.text) : null;
+  const unit = word ? unitOf(word.text) : null;
   if (quantity.slashOnly && unit === null) return null;
   const { digits, fraction, end } = quantity;
   return { digits, fraction, negative, unit, compound: false, end: unit === null ? end : end + 1 };

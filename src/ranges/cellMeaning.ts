@@ -1,8 +1,7 @@
-import { type Cell, isEmpty, isErrorCell } from "../nouns/cell";
+import { type Cell, isEmpty } from "../nouns/cell";
 import type { Unusable } from "../nouns/sample";
 import { isLostWord } from "./isLostWord";
 import { isNoneWord } from "./isNoneWord";
-import { isNotRecordedWord } from "./isNotRecordedWord";
 import { readAmount } from "./readAmount";
 import type { Unit } from "./unit";
 
@@ -22,8 +21,8 @@ export function cellMeaning(cell: Cell): CellMeaning {
   if (isEmpty(cell)) return { means: "unusable", why: "empty" };
   if (typeof cell === "boolean") return { means: "unusable", why: "true-or-false" };
   if (typeof cell === "string") return textMeaning(cell);
-  if (cell === null || isErrorCell(cell) || !Number.isFinite(cell)) return { means: "unusable", why: "error" };
-  return amount(cell, null, "number");
+  if (typeof cell === "number" && Number.isFinite(cell)) return amount(cell, null, "number");
+  return { means: "unusable", why: "error" };
 }
 
 /** Reads many cells; a text that comes again, as a season's log has few and often, is read once. */
@@ -39,7 +38,6 @@ export function cellMeanings(cells: readonly Cell[]): readonly CellMeaning[] {
 function textMeaning(text: string): CellMeaning {
   if (isNoneWord(text)) return amount(0, null, "none-word");
   if (isLostWord(text)) return { means: "lost" };
-  if (isNotRecordedWord(text)) return { means: "unusable", why: "text" };
   const said = readAmount(text);
   if (said.amount === "unreadable") return { means: "unusable", why: "text" };
   if (said.doubtful) return { means: "unusable", why: "doubtful-number" };

@@ -76,7 +76,7 @@ function nextRow({ one, other, at }: { one: string; other: string; at: number },
   const next = [at + 1];
   for (let to = 1; to <= other.length; to++) {
     const change = (last[to - 1] ?? 0) + (one[at] === other[to - 1] ? 0 : 1);
-    const swapped = at > 0 && to > 1 && one[at] === other[to - 2] && one[at - 1] === other[to - 1];
+    const swapped = one[at] === other[to - 2] && one[at - 1] === other[to - 1];
     const swap = swapped ? (before[to - 2] ?? 0) + 1 : change;
     next.push(Math.min((last[to] ?? 0) + 1, (next[to - 1] ?? 0) + 1, change, swap));
   }

@@ -16,6 +16,8 @@ it.each([
   ["lost 14 July", { means: "lost" }],
   ["lost 2 fruit", unusable("text")],
   ["not weighed", unusable("text")],
+  ["n/a", unusable("text")],
+  ["?", unusable("text")],
   ["15%", unusable("text")],
   ["1,250", unusable("doubtful-number")],
   [null, unusable("empty")],

@@ -12,15 +12,42 @@ const ALLOWED: Readonly<Record<FractionName, (value: number) => boolean>> = {
   confidence: (value) => value >= 0.5 && value < 1,
 };
 
-it.each(Object.keys(ALLOWED) as FractionName[])(
-  "FRACTION_RULES lets through what METHODS 4.4 allows as %s",
-  (argument) => {
-    const near = fc.constantFrom(-1, 0, 0.05, 0.5, 1, 3, 4, 5, 100);
-    fc.assert(
-      fc.property(fc.oneof(near, fc.double({ min: -2, max: 6, noNaN: true })), (value) => {
-        const refused = FRACTION_RULES[argument]({ argument, value, signed: false }) !== null;
-        expect(refused).toBe(!ALLOWED[argument](value));
-      }),
-    );
-  },
+/** The same spans for a percent sign typed with it: 300 % is no slip for 3 points. */
+const ALLOWED_SIGNED = { ...ALLOWED, change: (value: number) => value > -1 && value < 5 };
+
+const NAMES = Object.keys(ALLOWED) as FractionName[];
+const values = fc.oneof(
+  fc.constantFrom(-1, 0, 0.05, 0.5, 1, 3, 4, 5, 100),
+  fc.double({ min: -2, max: 6, noNaN: true }),
 );
+
+it.each(NAMES)("FRACTION_RULES lets through what METHODS 4.4 allows as %s", (argument) => {
+  fc.assert(
+    fc.property(values, fc.boolean(), (value, signed) => {
+      const refused = FRACTION_RULES[argument]({ argument, value, signed }) !== null;
+      expect(refused).toBe(!(signed ? ALLOWED_SIGNED : ALLOWED)[argument](value));
+    }),
+  );
+});
+
+it.each<[FractionName, number, boolean, string]>([
+  ["worthwhile", 0, false, "zero-worthwhile"],
+  ["worthwhile", 10, false, "percent-as-points"],
+  ["worthwhile", 1, true, "percent-outside"],
+  ["change", -1, false, "fall-too-big"],
+  ["change", -1.2, true, "fall-too-big"],
+  ["change", -30, false, "percent-as-points"],
+  ["change", 3, false, "percent-as-points"],
+  ["change", 5, true, "percent-outside"],
+  ["unevenness", 0, true, "zero-unevenness"],
+  ["unevenness", 25, false, "percent-as-points"],
+  ["chance", 1, false, "percent-outside"],
+  ["chance", 80, false, "percent-as-points"],
+  ["losses", -0.1, false, "percent-outside"],
+  ["losses", 10, false, "percent-as-points"],
+  ["confidence", 1, false, "percent-outside"],
+  ["confidence", 95, false, "percent-as-points"],
+  ["confidence", 0.4, true, "percent-outside"],
+])("as %s, %d with a percent sign %s is refused as %s", (argument, value, signed, problem) => {
+  expect(FRACTION_RULES[argument]({ argument, value, signed })).toMatchObject({ problem });
+});

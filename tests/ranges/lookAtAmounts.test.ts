@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import type { Cell } from "../../src/nouns/cell";
 import { isProblem } from "../../src/nouns/problem";
+import type { Remark } from "../../src/nouns/reading";
 import { lookAtAmounts } from "../../src/ranges/lookAtAmounts";
 import { readPickAmounts } from "../../src/ranges/pickAmounts";
 import { readSample } from "../../src/ranges/readSample";
@@ -63,6 +64,40 @@ it("reads amounts into the heading's unit and notes what is no plain number abov
     [12, "excel-date"],
     [14, "zero"],
   ]);
+});
+
+it.each<[Cell, Remark | null]>([
+  [Number.NaN, { kind: "error" }],
+  [Number.POSITIVE_INFINITY, { kind: "error" }],
+  [{ error: "#N/A" }, { kind: "error" }],
+  [null, { kind: "not-recorded", why: "empty" }],
+  ["forgot", { kind: "not-recorded", why: "word" }],
+  ["slugs", { kind: "unreadable", why: "text" }],
+  ["1,250", { kind: "unreadable", why: "doubtful-number", numbers: [1250, 1.25] }],
+  ["2 cm", { kind: "unreadable", why: "unit-unclear" }],
+  [false, { kind: "unreadable", why: "true-or-false" }],
+  ["506*", { kind: "mark-removed", amount: { value: 506, unit: "g" } }],
+  ["0.235kg", { kind: "unit-converted", amount: { value: 235, unit: "g" } }],
+  ["none", { kind: "none-as-zero" }],
+  ["died", { kind: "lost" }],
+  [45_112, { kind: "excel-date", day: { year: 2023, month: 7, day: 5 } }],
+  [0, { kind: "zero" }],
+  [-3, null],
+  ["290", null],
+])("notes of %j in a column of grams: %j", (cell, remark) => {
+  const { noted } = lookAtAmounts([300, cell, 310, 290], "grams", new Set());
+  expect(noted).toEqual(remark === null ? [] : [{ row: 1, remark }]);
+});
+
+it("a number that is not finite is none of the amounts", () => {
+  const { values } = lookAtAmounts([300, Number.POSITIVE_INFINITY, Number.NaN], null, new Set());
+  expect([...values]).toEqual([300, Number.NaN, Number.NaN]);
+});
+
+it("tells whether the heading named the unit", () => {
+  expect(lookAtAmounts(["300 g"], "Straw (g)", new Set())).toMatchObject({ unit: "g", unitInHeading: true });
+  expect(lookAtAmounts(["300 g"], "Straw", new Set())).toMatchObject({ unit: "g", unitInHeading: false });
+  expect(lookAtAmounts([300], null, new Set())).toMatchObject({ unit: null, unitInHeading: false });
 });
 
 it("without a unit in the heading, bare numbers have their say (settleUnits)", () => {
