@@ -19,7 +19,7 @@ export function isLostWord(text: string): boolean {
 
 /** A digit outside a date. */
 function holdsAmount(note: string): boolean {
-  return /\d/.test(note) && /\d/.test(stripDates(note));
+  return /\d/.test(stripDates(note));
 }
 
 /** What may stand directly behind a lost-word, or behind the date that follows it. */

@@ -12,10 +12,10 @@ export function middleSize(numbers: Float64Array): number {
     const size = Math.abs(number);
     if (size > 0) sizes[count++] = size;
   }
-  return count === 0 ? 0 : nthSmallest(sizes.subarray(0, count), Math.floor(count / 2));
+  return nthSmallest(sizes.subarray(0, count), Math.floor(count / 2));
 }
 
-/** Orders the numbers as far as needed, in place. */
+/** Orders the numbers as far as needed, in place; 0 where there are none. */
 function nthSmallest(numbers: Float64Array, nth: number): number {
   let [low, high] = [0, numbers.length - 1];
   while (low < high) {

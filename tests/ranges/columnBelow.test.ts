@@ -26,3 +26,8 @@ it("cellIn is null below the end of a column", () => {
   expect(cellIn([[1], [2]], 1)).toBe(2);
   expect(cellIn([[1], [2]], 2)).toBeNull();
 });
+
+it("columnBelow takes a column as it stands, without a copy", () => {
+  const column = range([[1], [2]]);
+  expect(columnBelow(column, 0)).toBe(column.cells);
+});

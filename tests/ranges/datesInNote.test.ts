@@ -25,3 +25,7 @@ it("stripDates leaves the amounts", () => {
   expect(stripDates("lost 14 july, 310 g").match(/\d+/g)).toEqual(["310"]);
   expect(stripDates("on 3/7 and the 14th").match(/\d/g)).toBeNull();
 });
+
+it("stripDates takes out the date and puts nothing in its place", () => {
+  expect(stripDates("lost 14 july, 310 g")).toBe("lost , 310 g");
+});

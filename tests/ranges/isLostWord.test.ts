@@ -52,6 +52,8 @@ describe("isLostWord: not when it goes on in another way, or with an amount in i
     "lost on 3 stakes",
     "lost some leaves",
     "lost tomorrow",
+    "lost leaves to slugs",
+    "lostxjuly",
     "lost bystander",
     "lost maybe",
     "deadhead",

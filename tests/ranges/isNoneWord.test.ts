@@ -11,3 +11,8 @@ it.each(["none left", "--", "- 5", "-5", "", "non", "zero?", "nothing ripe"])(
     expect(isNoneWord(text)).toBe(false);
   },
 );
+
+it("isNoneWord takes a text of more than forty characters, spaces included, for a note", () => {
+  expect(isNoneWord("none".padEnd(40))).toBe(true);
+  expect(isNoneWord("none".padEnd(41))).toBe(false);
+});

@@ -11,3 +11,8 @@ it.each(["n/a", "NA", "?", "Forgot", "not  weighed", "no harvest", "missing"])(
 it.each(["Straw", "not weighed yet", "lost", "none", ""])("isNotRecordedWord: %j is something else", (text) => {
   expect(isNotRecordedWord(text)).toBe(false);
 });
+
+it("isNotRecordedWord takes a text of more than forty characters, spaces included, for a note", () => {
+  expect(isNotRecordedWord("forgot".padEnd(40))).toBe(true);
+  expect(isNotRecordedWord("forgot".padEnd(41))).toBe(false);
+});

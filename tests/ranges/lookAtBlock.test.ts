@@ -38,3 +38,17 @@ it("finds the total of amounts that stand beside dates", () => {
   const rows = [3, 4, 6, 5, 18].map((amount, day) => [45_112 + day, amount]);
   expect(lookAtBlock(readBlock(block(rows), null)).aside).toEqual([{ row: 4, at: 1, why: "total" }]);
 });
+
+it("a column of notes is not looked at, and amounts without a total set nothing aside", () => {
+  const rows = [
+    ["date", "grams", "notes"],
+    [45_112, 300, "rain"],
+    [45_113, 310, "slugs"],
+    [45_114, 280, "slugs"],
+    [45_115, 320, null],
+    [45_116, 305, null],
+  ];
+  const { columns, aside } = lookAtBlock(readBlock(block(rows), null));
+  expect(columns.map(({ kind }) => kind)).toEqual(["date", "amount"]);
+  expect(aside).toEqual([]);
+});

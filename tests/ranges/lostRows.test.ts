@@ -28,6 +28,10 @@ describe("lostRows", () => {
     ]);
   });
 
+  it("a row beyond the owners' loses nothing", () => {
+    expect([...lostRows(amounts, [[0], [0], [0], [0], ["dead"]], owners)]).toEqual([[1, "amounts"]]);
+  });
+
   it("a row of nobody loses nothing", () => {
     expect([...lostRows({ ...amounts, lost: new Set() }, [["dead"], ["dead"]], Int32Array.of(-1, 0))]).toEqual([
       [1, "lossNotes"],

@@ -4,7 +4,7 @@ import { block, column } from "./column";
 
 it("oneCell gives the cell, and an empty one for an omitted argument or a blank", () => {
   expect(oneCell(column([5]), "price")).toEqual({ cell: 5 });
-  for (const omitted of [null, undefined, column([null]), column([" "])]) {
+  for (const omitted of [null, undefined, column([null]), column([" "]), block([])]) {
     expect(oneCell(omitted, "price")).toEqual({ cell: null });
   }
 });

@@ -44,7 +44,7 @@ describe("parseAddress gives null for what is not one block of cells", () => {
   ])("%j", (address) => {
     expect(parseAddress(address)).toBeNull();
   });
-  it.each([["A0"], ["XFE1"], ["A1048577"], ["AAAA1"], ["B2:"], [":"], ["$"], ["$:$"]])("%j", (address) => {
+  it.each([["A0"], ["XFE1"], ["A1048577"], ["B2:3"], ["AAAA1"], ["B2:"], [":"], ["$"], ["$:$"]])("%j", (address) => {
     expect(parseAddress(address)).toBeNull();
   });
 });
