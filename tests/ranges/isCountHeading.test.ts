@@ -19,7 +19,7 @@ it.each([
   ["Heads to weigh", false],
   ["Pod length", false],
   ["Heads weigh", false],
-  ["Fruit weight each", false],
+  ["Pod length each", false],
   [" fruit ", true],
   ["Heads, weighed", false],
   ["grams", false],
