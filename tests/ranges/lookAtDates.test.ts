@@ -40,10 +40,6 @@ it("keeps both days of a doubtful date", () => {
   });
 });
 
-it("a row that is not looked at does not settle the order of the others", () => {
-  expect(lookAtDates(["5/7/23", "24/6/23"], new Set([1])).noted).toMatchObject([{ row: 0, remark: { why: "order" } }]);
-});
-
 it.each([
   ["3rd", { kind: "unreadable", why: "not-a-date" }],
   ["", { kind: "not-recorded", why: "empty" }],
