@@ -23,14 +23,14 @@ export interface LookedBlock {
 export function lookAtBlock(block: Block): LookedBlock {
   const rows = rowsAside(block);
   const skip = new Set(rows.map(({ row }) => row));
-  const columns = block.columns.flatMap((column) => lookAtColumn(column, skip) ?? []);
+  const columns = block.columns.map((column) => lookAtColumn(column, skip));
   const ends = block.columns.some(({ kind }) => kind === "label")
     ? []
     : columns.flatMap((column) => endRow(column) ?? []);
   return { block, columns, aside: [...rows, ...ends] };
 }
 
-function lookAtColumn(column: BlockColumn, skip: ReadonlySet<number>): LookedColumn | null {
+function lookAtColumn(column: BlockColumn, skip: ReadonlySet<number>): LookedColumn {
   const { cells, heading } = column;
   switch (column.kind) {
     case "amount":
@@ -39,8 +39,6 @@ function lookAtColumn(column: BlockColumn, skip: ReadonlySet<number>): LookedCol
       return { column, kind: "date", ...lookAtDates(cells, skip) };
     case "label":
       return { column, kind: "label", ...lookAtNames(cells, skip) };
-    case "notes":
-      return null;
   }
 }
 

@@ -19,6 +19,8 @@ interface Spelling {
   readonly text: string;
   readonly key: string;
   uses: number;
+  /** What there is to note on each cell that holds it. */
+  readonly remarks: Remark[];
 }
 
 /** So many different names are compared with each other; more are no treatments. */
@@ -33,10 +35,10 @@ const MOST_NAMES = 300;
 export function lookAtNames(cells: readonly Cell[], skip: ReadonlySet<number>): LookedNames {
   const spellings = new Map<string, Spelling>();
   const rows = cells.map((cell, row) => (skip.has(row) ? null : spellingOf(cell, spellings)));
-  const remarks = remarksOn([...spellings.values()]);
+  noteNames(namesOf([...spellings.values()]));
   const noted: Noted[] = [];
   for (const [row, spelling] of rows.entries()) {
-    const found = spelling === null ? otherRemarks(cells[row] ?? null) : (remarks.get(spelling) ?? []);
+    const found = spelling === null ? otherRemarks(cells[row] ?? null) : spelling.remarks;
     if (!skip.has(row)) noted.push(...found.map((remark) => ({ row, remark })));
   }
   return { keys: rows.map((spelling) => spelling?.key ?? null), noted };
@@ -45,7 +47,7 @@ export function lookAtNames(cells: readonly Cell[], skip: ReadonlySet<number>): 
 function spellingOf(cell: Cell, spellings: Map<string, Spelling>): Spelling | null {
   if (isEmpty(cell) || isErrorCell(cell) || isDateAmongNames(cell)) return null;
   const text = cellText(cell);
-  const spelling = spellings.get(text) ?? { text, key: labelKey(text, "plant"), uses: 0 };
+  const spelling = spellings.get(text) ?? { text, key: labelKey(text, "plant"), uses: 0, remarks: [] };
   spelling.uses++;
   spellings.set(text, spelling);
   return spelling;
@@ -68,19 +70,16 @@ interface Name {
   readonly uses: number;
 }
 
-function remarksOn(spellings: readonly Spelling[]): ReadonlyMap<Spelling, readonly Remark[]> {
-  const remarks = new Map<Spelling, Remark[]>(spellings.map((spelling) => [spelling, []]));
-  const names = namesOf(spellings);
-  for (const { spellings: all } of names) noteOtherSpellings(all, remarks);
+function noteNames(names: readonly Name[]): void {
+  for (const { spellings } of names) noteOtherSpellings(spellings);
   const once = names.filter(({ uses }) => uses === 1);
   const uses = names.reduce((sum, name) => sum + name.uses, 0);
   const comeAgain = 2 * once.length < names.length && uses >= 2 * names.length;
   for (const [name, like] of alikeNames(names)) {
-    for (const spelling of name.spellings) remarks.get(spelling)?.push(alike(spelling, like));
+    for (const spelling of name.spellings) spelling.remarks.push(alike(spelling, like));
   }
   if (comeAgain)
-    for (const { spellings: all } of once) for (const one of all) remarks.get(one)?.push({ kind: "name-once" });
-  return remarks;
+    for (const { spellings } of once) for (const { remarks } of spellings) remarks.push({ kind: "name-once" });
 }
 
 function namesOf(spellings: readonly Spelling[]): readonly Name[] {
@@ -97,9 +96,9 @@ function namesOf(spellings: readonly Spelling[]): readonly Name[] {
   }));
 }
 
-function noteOtherSpellings([usual, ...others]: readonly Spelling[], remarks: ReadonlyMap<Spelling, Remark[]>): void {
+function noteOtherSpellings([usual, ...others]: readonly Spelling[]): void {
   if (usual === undefined) return;
-  for (const other of others) remarks.get(other)?.push(alike(other, usual));
+  for (const other of others) other.remarks.push(alike(other, usual));
 }
 
 function alike(spelling: Spelling, like: Spelling): Remark {

@@ -1,7 +1,9 @@
+import type { Cell } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
 import type { Problem } from "../nouns/problem";
-import { widthOf } from "./cellsOf";
-import { labelKey } from "./labelKey";
+import { cellsOf, widthOf } from "./cellsOf";
+import { type LabelKind, labelKey } from "./labelKey";
+import { plainLabel } from "./plainLabel";
 import { type Labels, readLabels } from "./readLabels";
 
 /** A plant that was set out, with the treatment and bed listed for it; null where none is. */
@@ -36,31 +38,29 @@ export function readAllPlants(range: CellRange, headings: LogHeadings): AllPlant
   const columns = widthOf(range);
   if (columns > MOST_COLUMNS)
     return { problem: "too-many-columns", argument: range.argument, columns, most: MOST_COLUMNS };
-  const heading = hasHeading(readLabels(columnOf(range, 0), "plant"), headings);
-  const [plants, treatments, beds] = [0, 1, 2].map((column) =>
-    column < columns
-      ? readLabels(columnOf(range, column), column === 0 ? "plant" : "name", { heading, length: range.cells.length })
-      : null,
-  );
+  const heading = hasHeading(cellsOf(columnOf(range, 0)), headings);
+  const labelsIn = (column: number, kind: LabelKind): Labels["entries"] =>
+    readLabels(columnOf(range, column), kind, { heading, length: range.cells.length }).entries;
+  const [plants, treatments, beds] = [labelsIn(0, "plant"), labelsIn(1, "name"), labelsIn(2, "name")];
   const listed = new Map<string, ListedPlant>();
   let rows = 0;
-  for (const [at, label] of (plants?.entries ?? []).entries()) {
-    if (label === null) continue;
+  for (const [at, plant] of plants.entries()) {
+    if (plant === null) continue;
     rows++;
-    const key = labelKey(label, "plant");
-    const treatment = treatments?.entries[at] ?? null;
-    if (!listed.has(key)) listed.set(key, { plant: label, treatment, bed: beds?.entries[at] ?? null });
+    if (!listed.has(plant)) listed.set(plant, { plant, treatment: treatments[at] ?? null, bed: beds[at] ?? null });
   }
   return { plants: [...listed.values()], withTreatments: columns > 1, repeated: rows > listed.size };
 }
 
+/** A column of the list; empty cells where it has no such column. */
 function columnOf(range: CellRange, column: number): CellRange {
   return { ...range, cells: range.cells.map((row) => [row[column] ?? null]), corner: null };
 }
 
 /** A first label that is the log's own heading, a usual heading, or unlike all others without a digit, and is no plant of the log. */
-function hasHeading({ entries }: Labels, { plants, keys }: LogHeadings): boolean {
-  const [first, ...others] = entries.flatMap((label) => (label === null ? [] : [labelKey(label, "plant")]));
+function hasHeading(cells: readonly Cell[], { plants, keys }: LogHeadings): boolean {
+  const labels = cells.map(plainLabel).filter((label) => label !== null);
+  const [first, ...others] = labels.map((label) => labelKey(label, "plant"));
   if (first === undefined || keys.has(first) || others.includes(first)) return false;
   if (HEADING_WORDS.has(first) || (plants !== null && labelKey(plants, "plant") === first)) return true;
   return others.length > 0 && !/\d/.test(first) && others.every((label) => /\d/.test(label));

@@ -53,7 +53,7 @@ export function readAmount(text: string): AmountText {
   const tokens = NUMERIC.test(text) ? amountTokens(text) : null;
   if (tokens === null) return UNREADABLE;
   const from = tokens.findIndex((token) => !isRound(token, LEADING_MARKS));
-  const terms = from < 0 ? null : readTerms(tokens, from);
+  const terms = readTerms(tokens, from);
   const sum = terms && addTerms(terms.terms);
   if (!terms || !sum || !tokens.slice(terms.end).every((token) => isRound(token, TRAILING_MARKS))) return UNREADABLE;
   const marked = sum.marked || from > 0 || terms.end < tokens.length;
@@ -62,8 +62,7 @@ export function readAmount(text: string): AmountText {
 
 /** A mark or a word that says "roughly" and does not change the number. */
 function isRound({ token, text }: AmountToken, marks: ReadonlySet<string>): boolean {
-  if (token === "word") return ROUND_WORDS.has(text.toLowerCase().replace(/\.$/, ""));
-  return token === "sign" && marks.has(text);
+  return token === "word" ? ROUND_WORDS.has(text.toLowerCase().replace(".", "")) : marks.has(text);
 }
 
 /** The terms from a token on, and where they end; null when the first is none. */

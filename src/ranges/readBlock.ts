@@ -3,9 +3,12 @@ import type { CellRange } from "../nouns/cellRange";
 import { widthOf } from "./cellsOf";
 import { type ColumnKind, columnKind, isHeadingLike } from "./columnKind";
 
+/** What a column that is looked at holds. */
+type BlockKind = Exclude<ColumnKind, "notes">;
+
 /** One column of a block, without its heading. */
 export interface BlockColumn {
-  readonly kind: ColumnKind;
+  readonly kind: BlockKind;
   /** From 0. */
   readonly at: number;
   readonly heading: string | null;
@@ -33,21 +36,21 @@ const OVER_NAMES = /^(?:treatment|mulch|variety|cultivar|plant|bed|block|plot|la
  *
  * @param kind what all columns are, null to find out
  */
-export function readBlock(range: CellRange, kind: Exclude<ColumnKind, "notes"> | null): Block {
+export function readBlock(range: CellRange, kind: BlockKind | null): Block {
   const filled = range.cells.findLastIndex((row) => !row.every(isEmpty)) + 1;
   const given = range.cells.slice(0, filled);
   const columns = Array.from({ length: widthOf(range) }, (_, at) => given.map((row) => row[at] ?? null));
   const from = hasHeadingRow(columns, kind) ? 1 : 0;
-  const read = columns.map((cells, at): BlockColumn => {
+  const looked = columns.flatMap((cells, at): readonly BlockColumn[] => {
     const heading = from === 1 && typeof cells[0] === "string" ? cells[0] : null;
     const below = cells.slice(from);
-    return { kind: kind ?? columnKind(below, heading), at, heading, cells: below };
+    const found = kind ?? columnKind(below, heading);
+    return found === "notes" || below.every(isEmpty) ? [] : [{ kind: found, at, heading, cells: below }];
   });
-  const looked = read.filter((column) => column.kind !== "notes" && !column.cells.every(isEmpty));
   return { from, rows: Math.max(0, filled - from), columns: looked };
 }
 
-function hasHeadingRow(columns: readonly (readonly Cell[])[], kind: ColumnKind | null): boolean {
+function hasHeadingRow(columns: readonly (readonly Cell[])[], kind: BlockKind | null): boolean {
   const first = columns.map((cells) => cells[0] ?? null);
   if (!first.every(isHeadingLike) || first.every(isEmpty)) return false;
   return columns.some((cells) => {

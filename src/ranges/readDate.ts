@@ -22,6 +22,9 @@ export type DateMeaning =
 const FIRST = 10_959;
 const LAST = 73_050;
 
+/** The first of these days written without marks. */
+const FIRST_COMPACT = 19_300_101;
+
 /**
  * Reads one cell as a date (METHODS 3). Certain are Excel's numbers of the years 1930 to 2099, also typed as text
  * ("45112"), ISO dates, months by name, and two numbers of which only one can be the month ("24/6"). Where both can
@@ -38,7 +41,7 @@ const NO_DATE: DateMeaning = { means: "no-date", why: "not-a-date" };
 
 function numberDate(serial: number, read: "number" | "text"): DateMeaning {
   if (serial >= FIRST && serial < LAST + 1) return { means: "day", day: dayOf(serial), order: null, read };
-  const compact = serial >= 19_300_101 && serial <= 20_991_231 ? textDate(String(serial)) : NO_DATE;
+  const compact = serial >= FIRST_COMPACT ? textDate(String(serial)) : NO_DATE;
   return compact.means === "day" ? { ...compact, read } : NO_DATE;
 }
 

@@ -17,6 +17,6 @@ const UNITS: readonly AskedUnit[] = ["g", "kg", "lb", "oz", "count", "ml", "l", 
 export function readUnit<Fallback>(given: Argument, fallback: Fallback): AskedUnit | Fallback | Problem {
   const found = oneCell(given, "unit");
   if (isProblem(found)) return found;
-  const spelt = found.cell === null ? null : unitOf(cellText(found.cell).trim());
+  const spelt = unitOf(cellText(found.cell).trim());
   return spelt ?? readChoice(given, { argument: "unit", allowed: UNITS, fallback });
 }

@@ -3,6 +3,7 @@ import { isCountHeading } from "../../src/ranges/isCountHeading";
 
 it.each([
   ["fruit", true],
+  [" fruit ", true],
   ["Number picked", true],
   ["No. of pods", true],
   ["fruit (g)", false],
@@ -14,9 +15,11 @@ it.each([
   ["No mulch", false],
   ["No straw (control)", false],
   ["Fruit weight", false],
+  ["Fruit weight, trimmed", false],
+  ["Heads to weigh", false],
   ["Pod length", false],
   ["Heads weigh", false],
-  ["Fruit weight each", false],
+  ["Pod length each", false],
   [" fruit ", true],
   ["Heads, weighed", false],
   ["grams", false],

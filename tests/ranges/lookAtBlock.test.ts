@@ -23,8 +23,20 @@ it("a total or an average at the foot of amounts alone is set aside; beside labe
   const sums = [3, 4, 6, 5, 18];
   expect(lookAtBlock(readBlock(column(sums), null)).aside).toEqual([{ row: 4, at: 0, why: "total" }]);
   expect(lookAtBlock(readBlock(column([3, 4, 6, 5, 4.5]), null)).aside).toMatchObject([{ why: "average" }]);
+  expect(lookAtBlock(readBlock(column([3, 4, 6, 5, 9]), null)).aside).toEqual([]);
   const labelled = block(sums.map((sum, at) => [`B${at}`, sum]));
   expect(lookAtBlock(readBlock(labelled, null)).aside).toEqual([]);
+});
+
+it("a total at the foot is over all numbers, or over the number cells alone as SUM has it; notes are no numbers", () => {
+  const asideOf = (...cells: Parameters<typeof column>[0]) => lookAtBlock(readBlock(column(cells), null)).aside;
+  expect(asideOf(3, "4", "lost", 6, 5, 18)).toEqual([{ row: 5, at: 0, why: "total" }]);
+  expect(asideOf(3, "4", 6, 5, 7, 21)).toEqual([{ row: 5, at: 0, why: "total" }]);
+});
+
+it("finds the total of amounts that stand beside dates", () => {
+  const rows = [3, 4, 6, 5, 18].map((amount, day) => [45_112 + day, amount]);
+  expect(lookAtBlock(readBlock(block(rows), null)).aside).toEqual([{ row: 4, at: 1, why: "total" }]);
 });
 
 it("a column of notes is not looked at, and amounts without a total set nothing aside", () => {
@@ -39,12 +51,4 @@ it("a column of notes is not looked at, and amounts without a total set nothing 
   const { columns, aside } = lookAtBlock(readBlock(block(rows), null));
   expect(columns.map(({ kind }) => kind)).toEqual(["date", "amount"]);
   expect(aside).toEqual([]);
-});
-
-it.each<[string, readonly (number | string)[]]>([
-  ["of the numbers above a plant that was lost", [3, 4, "lost", 6, 5, 18]],
-  ["of all numbers, one of them typed as a text", [3, 4, 6, "5", 18]],
-  ["that passes over a number typed as a text, as SUM does", [1, 2, 3, 4, "5", 10]],
-])("sees a total %s", (_, cells) => {
-  expect(lookAtBlock(readBlock(column(cells), null)).aside).toMatchObject([{ row: cells.length - 1, why: "total" }]);
 });

@@ -16,6 +16,19 @@ it("reads each day and notes what was settled or is not certain", () => {
   ]);
 });
 
+it("notes an empty cell, an error and a text that is no date as such", () => {
+  const { noted } = lookAtDates([null, { error: "#REF!" }, "3rd"], new Set());
+  expect(noted.map(({ remark }) => remark)).toEqual([
+    { kind: "not-recorded", why: "empty" },
+    { kind: "error" },
+    { kind: "unreadable", why: "not-a-date" },
+  ]);
+});
+
+it("rows that are skipped do not settle the order of the others", () => {
+  expect([...lookAtDates(["5/7/23", "24/6/23"], new Set([1])).serials]).toEqual([Number.NaN, Number.NaN]);
+});
+
 it("keeps both days of a doubtful date", () => {
   expect(lookAtDates(["5/7"], new Set()).noted[0]?.remark).toEqual({
     kind: "unreadable",
@@ -25,10 +38,6 @@ it("keeps both days of a doubtful date", () => {
       { year: null, month: 5, day: 7 },
     ],
   });
-});
-
-it("a row that is not looked at does not settle the order of the others", () => {
-  expect(lookAtDates(["5/7/23", "24/6/23"], new Set([1])).noted).toMatchObject([{ row: 0, remark: { why: "order" } }]);
 });
 
 it.each([

@@ -16,9 +16,22 @@ it("the rarer of two spellings and of two like names is noted, with the other on
   ]);
 });
 
+it("the name used less is noted wherever it stands, with the other without spaces round it", () => {
+  expect(kinds("Strow", "Straw", "Straw")).toEqual([[0, "names-alike"]]);
+  expect(kinds("Strow", "Straw")).toEqual([[1, "names-alike"]]);
+  expect(lookAtNames([" Straw ", " Straw ", "straw"], new Set()).noted).toEqual([
+    { row: 2, remark: { kind: "names-alike", like: "Straw", uses: 1, likeUses: 2, same: true } },
+  ]);
+});
+
 it("names used once are noted only where names come up again", () => {
   expect(kinds("Straw", "Straw", "Straw", "Bare", "Bare", "Hay")).toEqual([[5, "name-once"]]);
   expect(kinds("B1", "B2", "B3", "B4", "B4")).toEqual([]);
+  // as many used once as not
+  expect(kinds("Straw", "Straw", "Straw", "Bare")).toEqual([]);
+  expect(kinds("Straw", "Straw", "Straw", "Bare", "Bare", "Bare", "Hay", "Wool")).toEqual([]);
+  // less than twice each
+  expect(kinds("Straw", "Straw", "Bare", "Bare", "Hay")).toEqual([]);
 });
 
 it("empty cells, errors and dates that Excel made of names are noted, skipped rows are not", () => {
@@ -27,12 +40,21 @@ it("empty cells, errors and dates that Excel made of names are noted, skipped ro
     [2, "error"],
     [3, "excel-date"],
   ]);
+  expect(lookAtNames([null], new Set()).noted).toEqual([{ row: 0, remark: { kind: "not-recorded", why: "empty" } }]);
   expect(lookAtNames(["A", null, "A"], new Set([1])).noted).toEqual([]);
 });
 
-it("hundreds of names are not compared with each other", () => {
-  const names = Array.from({ length: 301 }, (_, at) => `straw${"a".repeat(at)}`);
-  expect(kinds(...names)).toEqual([]);
+it("numbers are names too, and so is a text in the digits of a date", () => {
+  expect(lookAtNames([12, 12, "45112", "45112"], new Set())).toEqual({
+    keys: ["12", "12", "45112", "45112"],
+    noted: [],
+  });
+});
+
+it("up to three hundred names are compared with each other", () => {
+  const names = Array.from({ length: 300 }, (_, at) => `Bed ${at}`);
+  expect(kinds(...names.slice(2), "Straw", "Strow")).toEqual([[299, "names-alike"]]);
+  expect(kinds(...names.slice(1), "Straw", "Strow")).toEqual([]);
 });
 
 it("names used once are noted only where fewer than half are, and names come twice on average", () => {

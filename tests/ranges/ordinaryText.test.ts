@@ -14,8 +14,12 @@ it.each([
   expect(ordinaryText(text)).toBe(ordinary);
 });
 
-// Unicode's own decomposition says what each character stands for: "⅓" is "1⁄3"
-it.each(Object.entries(FRACTIONS))("FRACTIONS has %s as %d", (character, value) => {
+it.each(Object.entries(FRACTIONS))("%s is worth what Unicode takes it apart into", (character, value) => {
   const [above, below] = character.normalize("NFKD").split("\u2044").map(Number);
-  expect(value).toBe(Number(above) / Number(below));
+  expect(value).toBe((above ?? Number.NaN) / (below ?? Number.NaN));
+});
+
+it("FRACTIONS has every fraction of halves to sixths and eighths that Unicode has as one character", () => {
+  const all = [0xbc, 0xbd, 0xbe, ...Array.from({ length: 0x215f - 0x2153 }, (_, at) => 0x2153 + at)];
+  expect(Object.keys(FRACTIONS).sort()).toEqual(all.map((code) => String.fromCodePoint(code)).sort());
 });

@@ -39,6 +39,7 @@ describe("parseAddress gives null for what is not one block of cells", () => {
     ["B"],
     ["2"],
     ["B2:C"],
+    ["2:C3"],
     ["A1:B2:C3"],
   ])("%j", (address) => {
     expect(parseAddress(address)).toBeNull();

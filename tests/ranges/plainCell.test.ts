@@ -37,6 +37,19 @@ describe("one cell into grams (METHODS 3 and 8.12)", () => {
     expect(read.remark?.kind).toBe(kind);
   });
 
+  it.each<[Cell, object]>([
+    ["506*", { kind: "mark-removed", amount: { value: 506, unit: "g" } }],
+    ["0,726 kg", { kind: "unit-converted", amount: { value: 726, unit: "g" } }],
+    ["12 cm", { kind: "unreadable", why: "unit-unclear" }],
+    ["forgot", { kind: "unreadable", why: "text" }],
+    ["1,250", { kind: "unreadable", why: "doubtful-number", numbers: [1250, 1.25] }],
+    [true, { kind: "unreadable", why: "true-or-false" }],
+    [{ error: "#N/A" }, { kind: "error" }],
+    [" ", { kind: "not-recorded", why: "empty" }],
+  ])("%s is remarked on with what LOOKOVER tells of it", (cell, remark) => {
+    expect(plainCell(cell, "g").remark).toEqual(remark);
+  });
+
   it("lost stays lost, empty stays empty", () => {
     expect(plainCell("died – slugs", "g")).toEqual({ cell: { is: "lost" }, remark: { kind: "lost" } });
     expect(plainCell(null, "g").cell).toEqual({ is: "empty" });

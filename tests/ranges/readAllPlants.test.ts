@@ -1,26 +1,62 @@
 import { expect, it } from "vitest";
 import type { Cell } from "../../src/nouns/cell";
-import { readAllPlants } from "../../src/ranges/readAllPlants";
+import { type LogHeadings, readAllPlants } from "../../src/ranges/readAllPlants";
 import { found } from "../questions/range";
 
 const log = { plants: "Courgette", keys: new Set(["b1-1", "a"]) };
 
-function list(...rows: readonly (readonly Cell[])[]) {
-  return readAllPlants({ argument: "all_plants", cells: rows, corner: null, zerosVerified: true }, log);
+function list(rows: readonly (readonly Cell[])[], headings: LogHeadings = log) {
+  return readAllPlants({ argument: "all_plants", cells: rows, corner: null, zerosVerified: true }, headings);
 }
-const plants = (...labels: readonly Cell[]) =>
-  found(list(...labels.map((label) => [label]))).plants.map(({ plant }) => plant);
+const plantsBeside = (headings: LogHeadings, ...labels: readonly Cell[]) =>
+  found(
+    list(
+      labels.map((label) => [label]),
+      headings,
+    ),
+  ).plants.map(({ plant }) => plant);
+const plants = (...labels: readonly Cell[]) => plantsBeside(log, ...labels);
 
 it("a first row is a heading by its word, by the log's own, or without a digit where all others have one", () => {
   expect(plants("Plant", "B1-1", "X")).toEqual(["B1-1", "X"]);
   expect(plants("courgette", "B1-1", "X")).toEqual(["B1-1", "X"]);
   expect(plants("Stake", "B1-1", "B1-2")).toEqual(["B1-1", "B1-2"]);
   expect(plants("X", "Y", "Z")).toEqual(["X", "Y", "Z"]);
+  expect(plants("Stake", null, "B1-1", "B1-2")).toEqual(["B1-1", "B1-2"]);
   expect(plants("A", "B1", "B2")).toEqual(["A", "B1", "B2"]);
 });
 
+it.each(["Plants", "Label", "Plant label", "Name", "Unit", "Bag", "ID", "All plants"])(
+  "%s is a heading above plants without a digit",
+  (word) => {
+    expect(plants(word, "X", "Y")).toEqual(["X", "Y"]);
+  },
+);
+
+it("a first row is no heading where it may be a plant", () => {
+  expect(plants("C1", "C2", "C3")).toEqual(["C1", "C2", "C3"]);
+  expect(plants("X", "Y", "Z1")).toEqual(["X", "Y", "Z1"]);
+  expect(plants("Rosemary")).toEqual(["Rosemary"]);
+  expect(plants("Plant", "plant", "X")).toEqual(["Plant", "X"]);
+  expect(plants(null, null)).toEqual([]);
+});
+
+it("spaces round - _ and / do not tell the list's plants and heading from the log's", () => {
+  const headings = { plants: "Row / no.", keys: new Set(["a-b"]) };
+  expect(plantsBeside(headings, "row/no.", "X", "Y")).toEqual(["X", "Y"]);
+  expect(plantsBeside(headings, "A - b", "B1", "B2")).toEqual(["A - b", "B1", "B2"]);
+  expect(plantsBeside({ ...headings, plants: null }, "X", "Y")).toEqual(["X", "Y"]);
+});
+
 it("treatment and bed where they stand; empty rows and repeats do not count twice", () => {
-  const read = found(list(["B1-1", "Straw", 1], [null, null, null], ["b1 - 1", "Bare", 2], ["B1-2", null, null]));
+  const read = found(
+    list([
+      ["B1-1", "Straw", 1],
+      [null, null, null],
+      ["b1 - 1", "Bare", 2],
+      ["B1-2", null, null],
+    ]),
+  );
   expect(read).toEqual({
     plants: [
       { plant: "B1-1", treatment: "Straw", bed: "1" },
@@ -31,6 +67,29 @@ it("treatment and bed where they stand; empty rows and repeats do not count twic
   });
 });
 
+it("plants alone have no treatments; none repeated", () => {
+  const nothing = { treatment: null, bed: null };
+  expect(list([["X"], ["Y"]])).toEqual({
+    plants: [
+      { plant: "X", ...nothing },
+      { plant: "Y", ...nothing },
+    ],
+    withTreatments: false,
+    repeated: false,
+  });
+});
+
+it("treatments are told apart by the rules of names, not of plants", () => {
+  const rows = [
+    ["B1", "Hay/straw"],
+    ["B2", "hay / straw"],
+    ["B3", " HAY/straw "],
+  ];
+  const { plants: listed, withTreatments } = found(list(rows));
+  expect(listed.map(({ treatment }) => treatment)).toEqual(["Hay/straw", "hay / straw", "Hay/straw"]);
+  expect(withTreatments).toBe(true);
+});
+
 it("four columns are too many", () => {
-  expect(list([1, 2, 3, 4])).toEqual({ problem: "too-many-columns", argument: "all_plants", columns: 4, most: 3 });
+  expect(list([[1, 2, 3, 4]])).toEqual({ problem: "too-many-columns", argument: "all_plants", columns: 4, most: 3 });
 });

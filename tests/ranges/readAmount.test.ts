@@ -22,6 +22,7 @@ describe("readAmount reads a unit typed after the number", () => {
     ["1lb4oz", read(1.25, "lb")],
     ["1 lb, 4 oz", read(1.25, "lb")],
     ["1 lb and 4 oz", read(1.25, "lb")],
+    ["1 lb & 4 oz", read(1.25, "lb")],
     ["1 kg 200 g", read(1.2, "kg")],
     ["2 lb 3½ oz", read(2.21875, "lb", true)],
     ["2½ lb", read(2.5, "lb", true)],
@@ -65,6 +66,33 @@ describe("readAmount reads the number inside a mark or a word, and says so", () 
     ["1,250.5", 1250.5],
   ])("%s", (text, value) => {
     expect(readAmount(text)).toEqual(read(value, null, true));
+  });
+
+  it.each(["~", "≈", "*", "?", "†", "‡"])("%s before or after the number", (mark) => {
+    expect(readAmount(`${mark}506`)).toEqual(read(506, null, true));
+    expect(readAmount(`506 ${mark}`)).toEqual(read(506, null, true));
+  });
+
+  it.each(["!", "#", ".", ",", ";", ":", "…", "()", "[]"])("%s after the number, and not before it", (mark) => {
+    expect(readAmount(`506 ${mark}`)).toEqual(read(506, null, true));
+    expect(readAmount(`${mark} 506`)).toEqual({ amount: "unreadable" });
+  });
+
+  it.each([
+    "about",
+    "approx",
+    "approximately",
+    "around",
+    "c.",
+    "ca",
+    "circa",
+    "est.",
+    "estimate",
+    "estimated",
+    "nearly",
+    "Roughly",
+  ])("“%s” before the number", (word) => {
+    expect(readAmount(`${word} 179`)).toEqual(read(179, null, true));
   });
 
   it("a sum's unit may stand behind each number or behind the last", () => {

@@ -27,9 +27,36 @@ describe("readBlock", () => {
     expect(readBlock(column([300]), null).from).toBe(0);
   });
 
+  it("finds a heading row above amounts or dates, with cells among them that hold nothing", () => {
+    expect(readBlock(column(["grams", 300, null, 310]), null)).toMatchObject({
+      from: 1,
+      columns: [{ heading: "grams" }],
+    });
+    expect(readBlock(column(["When", 45_112, null, 45_113]), null)).toMatchObject({
+      from: 1,
+      columns: [{ kind: "date" }],
+    });
+    expect(readBlock(column(["Straw", 300]), "amount").from).toBe(1);
+  });
+
+  it("finds no heading row where a number stands in it, nor above names where a cell of it is empty", () => {
+    const [bare, hay] = [
+      ["Bare", 300],
+      ["Hay", 290],
+    ];
+    expect(readBlock(block([["Treatment", 310], bare, hay]), null)).toMatchObject({
+      from: 0,
+      columns: [{ heading: null }, { heading: null }],
+    });
+    expect(readBlock(block([["Straw", null], bare, hay]), null).from).toBe(0);
+  });
+
   it("names alone have a heading only when it says so", () => {
     expect(readBlock(column(["Treatment", "Straw", "Bare", "Straw"]), null).from).toBe(1);
+    expect(readBlock(column([" Treatments", "Straw", "Bare", "Straw"]), null).from).toBe(1);
     expect(readBlock(column(["Hay", "Straw", "Bare", "Straw"]), null).from).toBe(0);
+    expect(readBlock(column(["No mulch", "Straw", "Bare", "Straw"]), null).from).toBe(0);
+    expect(readBlock(column(["Treatment"]), "label").from).toBe(0);
   });
 
   it("takes the kind it is told", () => {

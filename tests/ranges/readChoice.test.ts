@@ -11,6 +11,7 @@ it("readChoice takes an allowed word whatever its letter case and spaces", () =>
 
 it.each([
   ["pair", "pair"],
+  [" pair ", "pair"],
   [5, "5"],
   [true, "TRUE"],
   [{ error: "#N/A" }, "#N/A"],

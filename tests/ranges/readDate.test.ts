@@ -27,8 +27,11 @@ describe("certain dates (METHODS 3)", () => {
     ["2023.06.04", "2023-6-4"],
     ["2023-06-04T08:30:00.000Z", "2023-6-4"],
     ["2023-06-04 8:30", "2023-6-4"],
+    ["45112.75", "2023-7-5"],
     ["20230604", "2023-6-4"],
     [20_230_604, "2023-6-4"],
+    [19_300_101, "1930-1-1"],
+    [20_991_231, "2099-12-31"],
     ["24/6/2023", "2023-6-24"],
     ["6/24/2023", "2023-6-24"],
     ["24.6.23", "2023-6-24"],
@@ -109,6 +112,10 @@ describe("no date", () => {
     [10_958.9],
     [-45_112],
     [20_231_304],
+    [20_230_604.5],
+    [19_291_231],
+    [21_000_101],
+    [1e21],
     [Number.NaN],
     [Number.POSITIVE_INFINITY],
     [true],
@@ -123,6 +130,14 @@ describe("no date", () => {
   ])("%s", (why, cell) => {
     expect(said(cell)).toBe(why);
   });
+});
+
+it("tells a number from a text, and no day of a number that is none", () => {
+  const day = { means: "day", day: { year: 2023, month: 7, day: 5 }, order: null };
+  expect(readDate(45_112)).toEqual({ ...day, read: "number" });
+  expect(readDate("45112")).toEqual({ ...day, read: "text" });
+  expect(readDate(20_230_705)).toEqual({ ...day, read: "number" });
+  expect(readDate(507)).toEqual({ means: "no-date", why: "not-a-date" });
 });
 
 it("tells the order that a text shows", () => {

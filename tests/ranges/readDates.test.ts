@@ -41,6 +41,11 @@ describe("readDates lets the column settle what one cell leaves open (METHODS 3)
     expect(read("24 June", "5 July")).toEqual(["-6-24 year-of-column", "-7-5 year-of-column"]);
   });
 
+  it("a year-less day that fits two seasons as well is unclear, and keeps its day", () => {
+    const { entryOf } = readDates(["2023-06-24", "2024-08-30", "5 July"]);
+    expect(entryOf("5 July")).toEqual({ kind: "unclear", why: "year", readings: [{ year: null, month: 7, day: 5 }] });
+  });
+
   it("cells that are no dates say why", () => {
     expect(read(null, "3rd", { error: "#REF!" }, 45_112)).toEqual(["empty", "not-a-date", "error", "2023-7-5 number"]);
   });

@@ -64,6 +64,17 @@ describe("readLabelled takes the first row for a heading", () => {
       [5, "Straw"],
     ]);
   });
+
+  it("and it is one where no label stands beside it", () => {
+    expect(rowsOf(["grams", 5, 6], labels([null, "Bare", "Straw"]))).toEqual([
+      [5, "Bare"],
+      [6, "Straw"],
+    ]);
+    expect(rowsOf(["grams", 5, 6], labels(["mulch", null, "Straw"]))).toEqual([
+      [5, null],
+      [6, "Straw"],
+    ]);
+  });
 });
 
 describe("readLabelled refuses", () => {
@@ -79,6 +90,26 @@ describe("readLabelled refuses", () => {
     const swapped = { problem: "ranges-swapped", first: "usual", second: "treatments" };
     expect(readLabelled(column(["mulch", "Bare", "Straw"]), [labels(["grams", 5, "lost"])], "refuse")).toEqual(swapped);
     expect(readLabelled(column(["Bare", "Straw"]), [labels([5, 6])], "refuse")).toEqual(swapped);
+    const [names, numbers] = [column(["mulch", "Bare", null, "Straw"]), labels(["grams", 5, null, 6])];
+    expect(readLabelled(names, [numbers], "refuse")).toEqual(swapped);
+  });
+
+  it("the second of two label ranges as well", () => {
+    expect(readLabelled(column([1, 2]), [labels(["Bare", "Straw"]), labels([1], "beds")], "refuse")).toMatchObject({
+      problem: "shapes-differ",
+      second: { argument: "beds", rows: 1 },
+    });
+  });
+
+  it.each<[string, readonly Cell[], readonly Cell[]]>([
+    ["a note among amounts", ["slugs", 5], [1, 2]],
+    ["no amounts at all", [null, null], [1, 2]],
+    ["notes beside names", ["slugs", "rain"], ["Bare", "Straw"]],
+    ["notes beside a name and a number", ["slugs", "rain"], ["North", 2]],
+    ["notes beside no number", ["slugs", "rain"], ["?", "none"]],
+  ])("not %s", (_, amounts, beside) => {
+    const read = readLabelled(column(["grams", ...amounts]), [labels(["bed", ...beside], "beds")], "refuse");
+    expect(read).toMatchObject({ labels: [{ entries: beside.map(String) }] });
   });
 
   it("not plants that were all lost, in beds with numbers", () => {

@@ -17,10 +17,12 @@ it("gives the fallback for an omitted argument and an empty cell", () => {
   expect(readUnit(column([null]), "g")).toBe("g");
 });
 
+// the units of METHODS 8.12
 it.each([["bushel"], [3]])("refuses %s with the list of units", (typed) => {
-  expect(readUnit(column([typed]), "g")).toMatchObject({ problem: "unknown-choice", argument: "unit" });
+  const allowed = ["g", "kg", "lb", "oz", "count", "ml", "l", "cm", "m", "in", "ft"];
+  expect(readUnit(column([typed]), "g")).toMatchObject({ problem: "unknown-choice", argument: "unit", allowed });
 });
 
 it("refuses several cells", () => {
-  expect(readUnit(column(["g", "kg"]), "g")).toMatchObject({ problem: "one-cell-wanted" });
+  expect(readUnit(column(["g", "kg"]), "g")).toMatchObject({ problem: "one-cell-wanted", argument: "unit" });
 });

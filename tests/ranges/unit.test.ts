@@ -25,6 +25,10 @@ describe("convert agrees with the printed factors", () => {
   });
 });
 
+it("convert leaves a value in its own unit as it is, beyond the digits that a sheet shows", () => {
+  expect(convert(0.1 + 0.2, "kg", "kg")).toBe(0.1 + 0.2);
+});
+
 it("convert gives null between weight, volume and length", () => {
   expect([convert(1, "g", "ml"), convert(1, "cm", "kg"), convert(1, "l", "m")]).toEqual([null, null, null]);
 });
@@ -48,6 +52,6 @@ it.each([
   expect(unitOf(word)).toBe(unit);
 });
 
-it.each([["mg"], ["fruit"], [""], ["."], ["g g"], ["constructor"]])("unitOf gives null for %j", (word) => {
+it.each([["mg"], ["fruit"], [""], ["."], ["g g"], ["l.b"], ["constructor"]])("unitOf gives null for %j", (word) => {
   expect(unitOf(word)).toBeNull();
 });
