@@ -1,4 +1,4 @@
-import type { CellColumn } from "./columnBelow";
+import { type CellColumn, cellIn } from "./columnBelow";
 import { isLostWord } from "./isLostWord";
 import type { PickAmounts } from "./pickAmounts";
 
@@ -15,7 +15,8 @@ export type LostRows = ReadonlyMap<number, "amounts" | "lossNotes">;
 export function lostRows({ lost }: PickAmounts, lossNotes: CellColumn | null, owners: Int32Array): LostRows {
   const rows = new Map<number, "amounts" | "lossNotes">([...lost].map((row) => [row, "amounts"]));
   if (lossNotes === null) return rows;
-  for (const [row, [cell]] of lossNotes.entries()) {
+  for (let row = 0; row < lossNotes.length; row++) {
+    const cell = cellIn(lossNotes, row);
     if (typeof cell === "string" && (owners[row] ?? -1) >= 0 && !rows.has(row) && isLostWord(cell)) {
       rows.set(row, "lossNotes");
     }
