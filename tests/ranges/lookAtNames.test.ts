@@ -56,35 +56,3 @@ it("up to three hundred names are compared with each other", () => {
   expect(kinds(...names.slice(2), "Straw", "Strow")).toEqual([[299, "names-alike"]]);
   expect(kinds(...names.slice(1), "Straw", "Strow")).toEqual([]);
 });
-
-it("names used once are noted only where fewer than half are, and names come twice on average", () => {
-  expect(kinds("Straw", "Straw", "Straw", "Straw", "Straw", "Hay", "Net")).toEqual([]);
-  expect(kinds("Straw", "Straw", "Straw", "Straw", "Hay")).toEqual([]);
-  expect(kinds("Straw", "Straw", "Bare", "Bare", "Hay")).toEqual([]);
-});
-
-it("numbers are names, and so are digits typed as a text", () => {
-  expect(kinds(12, 12, "45112", "45112")).toEqual([]);
-});
-
-it("says of an empty cell that it is empty", () => {
-  expect(lookAtNames(["A", " "], new Set()).noted).toEqual([
-    { row: 1, remark: { kind: "not-recorded", why: "empty" } },
-  ]);
-});
-
-it("of two like names the one used less is noted wherever it stands, of two used as often the later one", () => {
-  expect(kinds("Bare", "Bare soil", "Bare soil")).toEqual([[0, "names-alike"]]);
-  expect(kinds("Bare soil", "Bare soil", "Bare")).toEqual([[2, "names-alike"]]);
-  expect(kinds("Bare", "Bare soil")).toEqual([[1, "names-alike"]]);
-});
-
-it("names the other spelling without the spaces round it", () => {
-  const [first] = lookAtNames([" Straw ", " Straw ", "straw"], new Set()).noted;
-  expect(first).toMatchObject({ row: 2, remark: { like: "Straw", likeUses: 2 } });
-});
-
-it("three hundred names are compared with each other", () => {
-  const names = Array.from({ length: 298 }, (_, at) => `B${at}`);
-  expect(kinds(...names, "Straw", "Starw")).toEqual([[299, "names-alike"]]);
-});
