@@ -108,12 +108,17 @@ function cellSeen(range: CellRange, index: number): CellSeen {
 }
 
 function trimmed({ owners, ownerKind, amounts, dates, lossNotes, besides }: PickRanges): LogRanges {
-  const given = [owners, amounts, dates, lossNotes, ...besides];
-  const cut = trimTogether(given.filter((range) => range !== null));
-  const all = given.map((range) => (range === null ? null : (cut[given.filter(isGiven).indexOf(range)] ?? null)));
-  const [first = null, second = null, third = null, fourth = null, ...others] = all;
-  const [ownersCut, amountsCut] = [first ?? owners, second ?? amounts];
-  return { owners: ownersCut, ownerKind, amounts: amountsCut, dates: third, lossNotes: fourth, besides: others };
+  const given = [owners, amounts, dates, lossNotes, ...besides].filter(isGiven);
+  const cut = trimTogether(given);
+  const cutOf = (range: CellRange): CellRange => cut[given.indexOf(range)] ?? range;
+  return {
+    owners: cutOf(owners),
+    ownerKind,
+    amounts: cutOf(amounts),
+    dates: dates && cutOf(dates),
+    lossNotes: lossNotes && cutOf(lossNotes),
+    besides: besides.map((range) => range && cutOf(range)),
+  };
 }
 
 function isGiven(range: CellRange | null): range is CellRange {

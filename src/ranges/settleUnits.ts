@@ -35,8 +35,9 @@ const FAR = 10;
  *    comes near the bare numbers (`fittingUnit`). Without bare numbers, the first unit typed is taken.
  * 3. Cells that name another unit are converted. One of another kind (cm in a column of g) has no clear unit.
  * 4. No unit fits, or several do: of several units typed, all cells with one are left out as "unit-unclear", as nobody
- *    knows what the bare numbers are. Of one unit typed, cells of the rarer sort, typed or bare, that lie ten times
- *    above or below the middle of the other sort are left out ("12 cm" among 177 and 180).
+ *    knows what the bare numbers are. Of one unit typed, cells of the rarer sort, typed or bare, that lie more than
+ *    ten times above or below the middle of the other sort are left out ("12 cm" among 177 and 180); where both are as
+ *    many, the typed ones.
  *
  * "None" and 0 are 0 in any unit.
  *
@@ -59,7 +60,7 @@ export function settleUnits(
 
 /** A column of bare numbers, in which nobody knows what an amount with a unit says: 12 fruit, 14 fruit, "200 g". */
 export function withoutUnits(meanings: readonly CellMeaning[]): SettledColumn {
-  return inUnit(meanings, null, { typed: () => true, bare: () => false });
+  return inUnit(meanings, null, ALL_CLEAR);
 }
 
 /** Which amounts have no clear unit, by their value: of those with a unit typed beside them, and of bare ones. */
@@ -85,7 +86,11 @@ function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
   return meanings.flatMap((cell) => (cell.means === "amount" ? (cell.unit ?? []) : []));
 }
 
-function isBare(cell: CellMeaning): boolean {
+function isTyped(cell: CellMeaning): cell is AmountMeaning {
+  return cell.means === "amount" && cell.unit !== null;
+}
+
+function isBare(cell: CellMeaning): cell is AmountMeaning {
   return cell.means === "amount" && cell.unit === null && cell.read !== "none-word";
 }
 
@@ -97,7 +102,7 @@ function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
 
 /** Amounts of the rarer sort, typed unit or bare, that are far from the middle of the other sort; 0 is never far. */
 function farOff(meanings: readonly CellMeaning[], beside: Float64Array): Unclear {
-  const withUnit = meanings.filter((cell) => cell.means === "amount" && cell.unit !== null);
+  const withUnit = meanings.filter(isTyped);
   const bare = meanings.filter(isBare);
   return withUnit.length <= bare.length + beside.length
     ? { ...ALL_CLEAR, typed: farFrom(middleOf(bare, beside)) }
@@ -107,14 +112,14 @@ function farOff(meanings: readonly CellMeaning[], beside: Float64Array): Unclear
 function farFrom(middle: number): (value: number) => boolean {
   return (value) => {
     const size = Math.abs(value);
-    return size > 0 && middle > 0 && (size > FAR * middle || size * FAR < middle);
+    return size > 0 && (size > FAR * middle || size * FAR < middle);
   };
 }
 
 /** The middle size of cells and of the bare numbers beside them. */
-function middleOf(cells: readonly CellMeaning[], beside: Float64Array): number {
+function middleOf(cells: readonly AmountMeaning[], beside: Float64Array): number {
   const numbers = new Float64Array(cells.length + beside.length);
-  numbers.set(cells.map((cell) => (cell.means === "amount" ? cell.value : 0)));
+  numbers.set(cells.map(({ value }) => value));
   numbers.set(beside, cells.length);
   return middleSize(numbers);
 }

@@ -51,7 +51,7 @@ function isPlainBlock(raw: readonly unknown[]): raw is readonly (readonly Cell[]
 
 /** Whether `readCell` would give the value back as it is. */
 function isPlainCell(value: unknown): boolean {
-  return value === null || Object.is(readCell(value), value);
+  return Object.is(readCell(value), value);
 }
 
 function filledUp(row: readonly unknown[], width: number): Cell[] {

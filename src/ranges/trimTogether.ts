@@ -8,7 +8,7 @@ import type { CellRange } from "../nouns/cellRange";
  */
 export function trimTogether(ranges: readonly CellRange[]): readonly CellRange[] {
   const rows = Math.max(0, ...ranges.map(filledRows));
-  return ranges.map((range) => (range.cells.length <= rows ? range : { ...range, cells: range.cells.slice(0, rows) }));
+  return ranges.map((range) => ({ ...range, cells: range.cells.slice(0, rows) }));
 }
 
 function filledRows({ cells }: CellRange): number {

@@ -39,10 +39,28 @@ describe("toCellRange makes a block with rows of equal length", () => {
         [3, null],
       ],
     ],
+    [
+      "a longer row below shorter ones",
+      [[1], [2, 3]],
+      [
+        [1, null],
+        [2, 3],
+      ],
+    ],
+    ["a text as long as the rows are wide in place of a row", [["a"], "b"], [["a"], ["b"]]],
+    ["an error's name among plain cells", [[1], ["#N/A"]], [[1], [{ error: "#N/A" }]]],
     ["holes", [[1, undefined, ""]], [[1, null, null]]],
   ])("%s", (_name, raw, cells) => {
     expect(toCellRange("usual", raw, verified).cells).toEqual(cells);
   });
+});
+
+it("toCellRange takes a block of plain cells as it stands, as a long log takes too long to copy", () => {
+  const raw = [
+    [1, "a", null],
+    [true, 0, "b"],
+  ];
+  expect(toCellRange("usual", raw, verified).cells).toBe(raw);
 });
 
 it("toCellRange keeps the argument's name, where it stands, and whether zeros are sure", () => {
