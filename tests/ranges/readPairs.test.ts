@@ -106,6 +106,47 @@ describe("readPairs with a text in just one of the first cells", () => {
     });
   });
 
+  it("refuses when nobody knows where one of them starts", () => {
+    const [known, unknown] = [column(["Bare", 1]), column([3, 4], { argument: "new", corner: null })];
+    expect(readPairs(known, unknown, "refuse")).toMatchObject({ problem: "shapes-differ", second: { rows: 2 } });
+    expect(readPairs(unknown, known, "refuse")).toMatchObject({ problem: "shapes-differ", first: { rows: 2 } });
+  });
+
+  it("refuses ranges that start in one row of two sheets", () => {
+    const elsewhere = column([3, 4], { argument: "new", corner: { sheet: "Beds 2", row: 1, column: 5 } });
+    expect(readPairs(column(["Bare", 1]), elsewhere, "refuse")).toMatchObject({ problem: "shapes-differ" });
+  });
+
+  it("refuses rows that start a column apart, and takes single cells and blocks side by side for a note", () => {
+    const at = (row: number, column: number) => ({ argument: "new", corner: { sheet: "Beds", row, column } });
+    expect(readPairs(block([["Bare", 1, 2]]), block([[3, 4, 5]], at(2, 5)), "refuse")).toMatchObject({
+      first: { rows: 1, columns: 2 },
+      second: { rows: 1, columns: 3 },
+    });
+    expect(pairsOf(block([["slugs"]]), block([[3]], at(1, 5)))).toEqual([["text"], [3]]);
+    const [usual, tried] = [
+      [
+        ["slugs", 1],
+        [2, 3],
+      ],
+      [
+        [4, 5],
+        [6, 7],
+      ],
+    ] as const;
+    expect(pairsOf(block(usual), block(tried, at(1, 6)))).toEqual([
+      ["text", 1, 2, 3],
+      [4, 5, 6, 7],
+    ]);
+  });
+
+  it("keeps the first pair when its usual plant has no number", () => {
+    expect(pairsOf(column([null, 1]), beside([3, 4]))).toEqual([
+      ["empty", 1],
+      [3, 4],
+    ]);
+  });
+
   it("does not take a lost plant for a heading", () => {
     expect(pairsOf(column(["lost", 1]), beside([3, 4], 7))).toEqual([
       ["lost", 1],

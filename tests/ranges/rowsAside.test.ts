@@ -62,3 +62,41 @@ it("one column of names with a total at its foot", () => {
   ];
   expect(rowsAside(readBlock(block(cells), null))).toEqual([{ row: 4, at: 0, why: "label" }]);
 });
+
+const asideIn = (cells: readonly (readonly Cell[])[]) =>
+  rowsAside(readBlock(block(cells), null)).map(({ row, at, why }) => [row, at, why]);
+
+it("without a label, a number among the amounts tells, no date and no note", () => {
+  const cells = [
+    ["plant", "date", "fruit", "grams"],
+    ["B1", 45112, 2, 300],
+    ["B2", 45112, 3, 310],
+    ["B3", 45113, 2, 290],
+    [null, 45114, null, null],
+    [null, 45114, "slugs", null],
+    [null, 45114, null, 900],
+  ];
+  expect(asideIn(cells)).toEqual([[5, 3, "no-label"]]);
+});
+
+describe("a label that says more than total stays a name where a quarter of the rows has it (totalLabels)", () => {
+  const pick = (mulch: string) => [mulch, 300];
+  const rest = ["Straw", "Straw", "Straw", "Bare", "Bare", "Bare"].map(pick);
+
+  it("twice among eight", () => {
+    expect(asideIn([["mulch", "grams"], ...rest, pick("Weekly feed"), pick("Weekly feed")])).toEqual([]);
+  });
+
+  it("but not twice among nine, and not once", () => {
+    const nine = [["mulch", "grams"], ...rest, pick("Bed total"), pick("Bed total"), pick("Straw")];
+    expect(asideIn(nine)).toEqual([
+      [6, 0, "label"],
+      [7, 0, "label"],
+    ]);
+    expect(asideIn([["mulch", "grams"], ...rest, pick("Bed total")])).toEqual([[6, 0, "label"]]);
+  });
+});
+
+it("a block of notes alone has no row to set aside", () => {
+  expect(asideIn([["windy"], [null], [null], [null], ["Total"]])).toEqual([]);
+});

@@ -14,6 +14,14 @@ it("sameShape refuses a row beside a column of as many cells", () => {
   expect(sameShape(column([1, 2]), block([[1, 2]]))).toMatchObject({ problem: "shapes-differ" });
 });
 
+it("sameShape refuses rows of different length", () => {
+  expect(sameShape(block([[1, 2]]), block([[1, 2, 3]]))).toMatchObject({
+    problem: "shapes-differ",
+    first: { columns: 2 },
+    second: { columns: 3 },
+  });
+});
+
 it("sameShape has nothing to say about blocks of one size", () => {
   expect(sameShape(block([[1, 2]]), block([[null, "a"]]))).toBeNull();
 });

@@ -25,4 +25,5 @@ it("sameUnit refuses grams beside kilograms, naming both", () => {
 it("sameUnit has nothing to say when the units agree or one is not named", () => {
   expect(sameUnit(sample("usual", "g"), sample("new", "g"))).toBeNull();
   expect(sameUnit(sample("usual", "g"), sample("new", null))).toBeNull();
+  expect(sameUnit(sample("usual", null), sample("new", "g"))).toBeNull();
 });

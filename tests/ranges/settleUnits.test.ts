@@ -67,6 +67,24 @@ describe("settleUnits where one unit is typed and does not fit", () => {
     expect(settled([177, "12 cm", 180])).toEqual({ unit: null, values: [177, "unit-unclear", 180] });
   });
 
+  it("far is more than ten times above or below the middle", () => {
+    const cells = ["100 cm", "101 cm", "1 cm", "0.9 cm", 10, 10, 10, 10];
+    expect(settled(cells)).toEqual({
+      unit: "cm",
+      values: [100, "unit-unclear", 1, "unit-unclear", 10, 10, 10, 10],
+    });
+  });
+
+  it("where as many are typed as bare, the typed ones are unclear", () => {
+    expect(settled(["1 lb", 16])).toEqual({ unit: null, values: ["unit-unclear", 16] });
+  });
+
+  it("words are of neither sort: lost plants do not make the typed ones more, nor does none the bare ones", () => {
+    const lost = settled(["1 lb", "lost", "lost", 16, 20]);
+    expect(lost).toEqual({ unit: null, values: ["unit-unclear", "lost", "lost", 16, 20] });
+    expect(settled(["1 lb", "1.5 lb", 16, "none"])).toEqual({ unit: "lb", values: [1, 1.5, "unit-unclear", 0] });
+  });
+
   it("a bare number far from the typed amounts is unclear", () => {
     expect(settled(["1 lb", 16, "1.5 lb"])).toEqual({ unit: "lb", values: [1, "unit-unclear", 1.5] });
   });

@@ -25,6 +25,37 @@ describe("totalAtEnd finds a total", () => {
   });
 });
 
+/** Numbers of a column in which those given as text are no number cells. */
+const typed = (...cells: (number | string)[]) =>
+  totalAtEnd(cells.map((cell, index) => ({ value: Number(cell), index, numberCell: typeof cell === "number" })));
+
+describe("totalAtEnd with numbers typed as text, which the sheet's own functions pass over", () => {
+  it.each([
+    ["a total of the number cells that is the average of all as well", [1, 2, 3, 4, "40", 10], "total", 5],
+    ["an average with more decimals than the number cells", [1, 2, 3, 5, "2.75", 2.75], "average", 5],
+    ["an average of the number cells alone", [3, 4, 5, 4, "100", 4], "equals-average", 5],
+    ["a total with its average below", [1, 2, 3, 4, "5", 10, 2.5], "total", 5],
+  ] as const)("%s", (_name, cells, row, index) => {
+    expect(typed(...cells)).toEqual({ row, index });
+  });
+});
+
+describe("totalAtEnd at the edges", () => {
+  it("a total may be just twice the largest number (METHODS 4.1)", () => {
+    expect(rows(1, 2, 3, 6, 12)).toEqual({ row: "total", index: 4 });
+  });
+
+  it("amounts in the thousands leave more rounding noise", () => {
+    const plants = [1002.1, 1003.2, 1004.3, 1005.4];
+    expect(plants.reduce((total, plant) => total + plant, 0)).not.toBe(4015);
+    expect(rows(...plants, 4015)).toEqual({ row: "total", index: 4 });
+  });
+
+  it("counts the decimals of numbers that are written with an exponent", () => {
+    expect(rows(1e-7, 2e-7, 3e-7, 4e-7, 2.5e-7)).toEqual({ row: "average", index: 4 });
+  });
+});
+
 describe("totalAtEnd finds an average", () => {
   it("when it has more decimals than any number above", () => {
     expect(rows(...BARE, 3018.375)).toEqual({ row: "average", index: 8 });

@@ -17,6 +17,13 @@ it("a total below every two treatments stays a total", () => {
   expect(totals(30, ["Straw", 10], ["Bare", 10], ["Grand total", 10])).toEqual(["Grand total"]);
 });
 
+it.each([
+  ["Subtotal", "Subtotals", "Sub-total", "Sub-totals", "Total", "Totals", "Sum", "Sums", "Average", "Averages"],
+  ["Avg", "Mean", "Means", "Week", "Weeks", "Weekly total", "Week 2", "Average for the week", "Total of week 3"],
+])("words for totals alone are no name, however often they stand there: %s, %s …", (...labels) => {
+  for (const label of labels) expect(totals(30, ["Straw", 20], [label, 10])).toEqual([label]);
+});
+
 it("no labels, no totals", () => {
   expect(totals(0)).toEqual([]);
 });
