@@ -84,7 +84,7 @@ export function readPicks(given: PickRanges): PickLog | Problem {
   }
   return {
     owners,
-    ownersHeading: heading === 0 ? null : plainLabel(ranges.owners.cells[0]?.[0] ?? null),
+    ownersHeading: heading === 0 ? null : plainLabel(cellIn(ranges.owners.cells, 0)),
     where: whereIs(ranges.owners),
     besides: ranges.besides.map((range) => range && readPickLabels(below(range), "name")),
     days: ranges.dates && readPickDays(below(ranges.dates), given.start),
@@ -134,16 +134,16 @@ function shapesDiffer({ owners, amounts, dates, lossNotes, besides }: LogRanges)
 }
 
 function hasHeading({ owners, ownerKind, amounts, dates }: LogRanges): boolean {
-  if (headingOf(amounts.cells[0]?.[0]) === null) return false;
-  if (dates !== null && readDate(dates.cells[0]?.[0] ?? null).means !== "no-date") return false;
-  const first = plainLabel(owners.cells[0]?.[0] ?? null);
+  if (headingOf(cellIn(amounts.cells, 0)) === null) return false;
+  if (dates !== null && readDate(cellIn(dates.cells, 0)).means !== "no-date") return false;
+  const first = plainLabel(cellIn(owners.cells, 0));
   if (first === null) return true;
   const key = labelKey(first, ownerKind);
   return !readPickLabels(columnBelow(owners, 1), ownerKind).names.some((name) => labelKey(name, ownerKind) === key);
 }
 
 function unitAbove(amounts: CellRange): ReturnType<typeof headingParts>["unit"] {
-  return headingParts(headingOf(amounts.cells[0]?.[0]) ?? "").unit;
+  return headingParts(headingOf(cellIn(amounts.cells, 0)) ?? "").unit;
 }
 
 /** Rows of totals lose their owner; their label stays among the names, which no row has any more. */
