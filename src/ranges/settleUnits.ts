@@ -39,7 +39,7 @@ const FAR = 10;
  *    ten times above or below the middle of the other sort are left out ("12 cm" among 177 and 180); where both are as
  *    many, the typed ones.
  *
- * "None" and 0 are 0 in any unit.
+ * "None" and 0 are 0 in any unit, and of neither sort.
  *
  * @param beside bare numbers of the column that are not among the cells, as most are and need no reading
  */
@@ -55,7 +55,8 @@ export function settleUnits(
   if (fitting !== null) return inUnit(meanings, fitting, ALL_CLEAR);
   if (new Set(typed).size > 1) return withoutUnits(meanings);
   const unclear = farOff(meanings, beside);
-  return inUnit(meanings, typedUnits(meanings.filter((cell) => !isUnclear(cell, unclear)))[0] ?? null, unclear);
+  const clear = meanings.filter(isTyped).find((cell) => !isUnclear(cell, unclear));
+  return inUnit(meanings, clear?.unit ?? null, unclear);
 }
 
 /** A column of bare numbers, in which nobody knows what an amount with a unit says: 12 fruit, 14 fruit, "200 g". */
@@ -87,11 +88,11 @@ function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
 }
 
 function isTyped(cell: CellMeaning): cell is AmountMeaning {
-  return cell.means === "amount" && cell.unit !== null;
+  return cell.means === "amount" && cell.unit !== null && cell.value !== 0;
 }
 
 function isBare(cell: CellMeaning): cell is AmountMeaning {
-  return cell.means === "amount" && cell.unit === null && cell.read !== "none-word";
+  return cell.means === "amount" && cell.unit === null && cell.value !== 0;
 }
 
 function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
@@ -104,7 +105,7 @@ function settle(cell: CellMeaning, unit: Unit | null): SettledCell {
 function farOff(meanings: readonly CellMeaning[], beside: Float64Array): Unclear {
   const withUnit = meanings.filter(isTyped);
   const bare = meanings.filter(isBare);
-  return withUnit.length <= bare.length + beside.length
+  return withUnit.length <= bare.length + beside.filter((number) => number !== 0).length
     ? { ...ALL_CLEAR, typed: farFrom(middleOf(bare, beside)) }
     : { ...ALL_CLEAR, bare: farFrom(middleOf(withUnit, NO_NUMBERS)) };
 }

@@ -85,6 +85,17 @@ describe("settleUnits where one unit is typed and does not fit", () => {
     expect(settled(["1 lb", "1.5 lb", 16, "none"])).toEqual({ unit: "lb", values: [1, 1.5, "unit-unclear", 0] });
   });
 
+  it("plants that bore nothing are of neither sort, whether their 0 is among the cells or beside them", () => {
+    expect(settled(["1 lb", "1.5 lb", 16, 0])).toEqual({ unit: "lb", values: [1, 1.5, "unit-unclear", 0] });
+    const bore = settled(["1 lb", "0 lb", 16]);
+    expect(bore, "0 lb does not say that 16 is in lb").toEqual({
+      unit: null,
+      values: ["unit-unclear", "unit-unclear", 16],
+    });
+    const { unit, isUnclear } = settleUnits(["1 lb", "1.5 lb"].map(cellMeaning), null, Float64Array.of(16, 0));
+    expect([unit, isUnclear(16)]).toEqual(["lb", true]);
+  });
+
   it("a bare number far from the typed amounts is unclear", () => {
     expect(settled(["1 lb", 16, "1.5 lb"])).toEqual({ unit: "lb", values: [1, "unit-unclear", 1.5] });
   });
