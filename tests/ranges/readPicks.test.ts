@@ -100,6 +100,18 @@ it("blocks are read row by row, all alike", () => {
   expect(read.cellAt("owners", 2).text).toBe("A3");
 });
 
+it("any of the ranges may run on below the last pick, as B2:B1000 does", () => {
+  const plants = ["A1", "A2"];
+  const long = (argument: string, cells: readonly Cell[]) => range(argument, [...cells, null, null, null]);
+  const others = {
+    lossNotes: long("fruit", [3, "dead"]),
+    besides: [long("treatments", ["Straw", "Bare"])],
+  };
+  const read = found(log(plants, [5, null, null], ["2023-07-05", "2023-07-06"], others));
+  expect([read.owners.ids.length, read.amounts.values.length, read.days?.serials.length]).toEqual([2, 2, 2]);
+  expect([read.besides[0]?.ids.length, [...read.lost]]).toEqual([2, [[1, "lossNotes"]]]);
+});
+
 it("a log of empty cells has no rows", () => {
   const { owners, amounts, days } = found(log([null, null], [null, null], [null, null]));
   expect([owners.ids.length, amounts.values.length, days?.serials.length]).toEqual([0, 0, 0]);
