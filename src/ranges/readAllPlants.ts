@@ -40,7 +40,7 @@ export function readAllPlants(range: CellRange, headings: LogHeadings): AllPlant
     return { problem: "too-many-columns", argument: range.argument, columns, most: MOST_COLUMNS };
   const heading = hasHeading(cellsOf(columnOf(range, 0)), headings);
   const labelsIn = (column: number, kind: LabelKind): Labels["entries"] =>
-    readLabels(columnOf(range, column), kind, { heading, length: range.cells.length }).entries;
+    readLabels(columnOf(range, column), kind, { heading }).entries;
   const [plants, treatments, beds] = [labelsIn(0, "plant"), labelsIn(1, "name"), labelsIn(2, "name")];
   const listed = new Map<string, ListedPlant>();
   let rows = 0;

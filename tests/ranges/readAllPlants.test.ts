@@ -79,14 +79,17 @@ it("plants alone have no treatments; none repeated", () => {
   });
 });
 
-it("treatments are told apart by the rules of names, not of plants", () => {
+it("treatments and beds are told apart by the rules of names, not of plants; the heading row is none", () => {
   const rows = [
-    ["B1", "Hay/straw"],
-    ["B2", "hay / straw"],
-    ["B3", " HAY/straw "],
+    ["Plant", "Mulch", "Bed"],
+    ["B1", "Hay/straw", "North-1"],
+    ["B2", "hay / straw", "north - 1"],
+    ["B3", " HAY/straw ", "NORTH-1"],
   ];
   const { plants: listed, withTreatments } = found(list(rows));
+  expect(listed.map(({ plant }) => plant)).toEqual(["B1", "B2", "B3"]);
   expect(listed.map(({ treatment }) => treatment)).toEqual(["Hay/straw", "hay / straw", "Hay/straw"]);
+  expect(listed.map(({ bed }) => bed)).toEqual(["North-1", "north - 1", "North-1"]);
   expect(withTreatments).toBe(true);
 });
 
