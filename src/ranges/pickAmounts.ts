@@ -92,11 +92,20 @@ function splitCells(cells: CellColumn, { counts, zerosVerified }: AmountRules): 
 
 function settleTyped({ typed, values }: RawAmounts, { headingUnit, unit }: AmountRules): SettledColumn {
   if (unit === "count") return withoutUnits(typed);
-  const known = typed.length === 0 ? NONE : values.filter((value) => !Number.isNaN(value));
-  return settleUnits(typed, headingUnit ?? unit, known);
+  return settleUnits(typed, headingUnit ?? unit, typed.length === 0 ? NONE : knownOf(values));
 }
 
 const NONE = new Float64Array();
+
+function knownOf(values: Float64Array): Float64Array {
+  const known = new Float64Array(values.length);
+  let count = 0;
+  for (let row = 0; row < values.length; row++) {
+    const value = values[row] ?? Number.NaN;
+    if (!Number.isNaN(value)) known[count++] = value;
+  }
+  return known.subarray(0, count);
+}
 
 /** Numbers far from most amounts, which have a unit typed beside them. */
 function leaveOutUnclear({ values, missing }: RawAmounts, { isUnclear }: SettledColumn): void {
@@ -134,5 +143,8 @@ function leaveOutDates({ values, missing, readInto }: RawAmounts): void {
 }
 
 function convertAll(values: Float64Array, from: Unit, to: Unit): void {
-  for (const [row, value] of values.entries()) values[row] = convert(value, from, to) ?? Number.NaN;
+  if (from === to) return;
+  for (const [row, value] of values.entries()) {
+    if (!Number.isNaN(value)) values[row] = convert(value, from, to) ?? Number.NaN;
+  }
 }
