@@ -22,7 +22,8 @@ export interface Sealed {
 
 /** Closes a function over its finding's type. */
 export function seal<Found extends Finding>(fn: WorksheetFunction<Found>): Sealed {
-  return { id: fn.id, parameters: fn.parameters, reply: (given) => reply(fn, given) };
+  const foreign = foreignWords(fn);
+  return { id: fn.id, parameters: fn.parameters, reply: (given) => reply(fn, foreign, given) };
 }
 
 /** A refusal as cell and pane show it. */
@@ -32,6 +33,7 @@ export function refusal(problem: Problem): Refusal {
 
 function reply<Found extends Finding>(
   fn: WorksheetFunction<Found>,
+  foreign: readonly ForeignWord[],
   given: readonly (CellRange | null)[],
 ): Answer | Refusal {
   const named = Object.fromEntries(fn.parameters.map(({ name }, at) => [name, given[at] ?? null]));
@@ -41,7 +43,7 @@ function reply<Found extends Finding>(
   if (asked !== null && typeof asked === "object") return refusal(asked);
   const found = fn.ask(named);
   if (isProblem(found)) return refusal(found);
-  const showable = showableOf(fn, found, named);
+  const showable = showableOf(fn, { found, foreign, given: named });
   const cell = show(showable, asked);
   if (isProblem(cell)) return refusal(cell);
   return {
@@ -54,14 +56,22 @@ function reply<Found extends Finding>(
   };
 }
 
-function showableOf<Found extends Finding>(fn: WorksheetFunction<Found>, found: Found, given: Given): Showable {
+/** What was found for a call's arguments. */
+interface Asked<Found> {
+  readonly found: Found;
+  readonly given: Given;
+  readonly foreign: readonly ForeignWord[];
+}
+
+function showableOf<Found extends Finding>(fn: WorksheetFunction<Found>, asked: Asked<Found>): Showable {
+  const { found, foreign, given } = asked;
   const told = tell(found);
   return {
-    ...fn.shown(found, given),
     words: () => cellWords(found),
     say: () => told.say() || told.finding(),
     cautions: () => cautionTexts(found).join(" "),
-    foreign: foreignWords(fn),
+    foreign,
+    ...fn.shown(found, given),
   };
 }
 

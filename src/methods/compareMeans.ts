@@ -54,7 +54,6 @@ export function compareMeans(usual: readonly number[], tried: readonly number[],
     ? percentRange(curveOf(groups, asked), pValue < 1 - asked.confidence)
     : { low: change, high: change, g: null };
   return {
-    ...means,
     difference,
     differenceRange: { low, high },
     changeRange: { low: range.low, high: range.high },
@@ -63,6 +62,7 @@ export function compareMeans(usual: readonly number[], tried: readonly number[],
     pValue,
     standardError,
     g: range.g,
+    ...means,
   };
 }
 

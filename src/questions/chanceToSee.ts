@@ -28,7 +28,6 @@ export function chanceToSee(given: Given): ChanceToSee | Problem {
   const enough = chanceEnough({ change, worthwhile: worthwhile.size }, plantsEach, basis);
   if (!isKnown(chance) || !isKnown(enough)) return noFreedom(plantsEach, basis);
   return {
-    ...basis,
     finding: "chance-to-see",
     change,
     plantsEach,
@@ -36,5 +35,6 @@ export function chanceToSee(given: Given): ChanceToSee | Problem {
     chanceToSee: chance,
     chanceEnough: enough,
     cautions: lazy(() => planCautions(basis, plantsEach, chance)),
+    ...basis,
   };
 }

@@ -37,18 +37,18 @@ export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatm
     nothingIn,
     idleBeds: idleBeds(groups),
     leftOut: groups.leftOut,
-    ...overall(groups, asked, joint),
     pairs: lazy(() => (joint === null ? [] : pairsFound(groups, joint))),
     sumsOfSquares: lazy(() => (joint === null || asked.how === "own unevenness" ? null : sumsOfSquares(joint.model))),
+    ...overall(groups, asked, joint),
   };
   const checks = {
     refit: (rest: ManyGroups) => jointly(rest, asked),
     disagree: () => joint !== null && checksDisagree(groups, joint, asked),
   };
   return {
-    ...found,
     quickCautions: lazy(() => manyCautions(found, groups, { joint, checks: null })),
     cautions: lazy(() => manyCautions(found, groups, { joint, checks })),
+    ...found,
   };
 }
 

@@ -4,7 +4,7 @@ import { power } from "../methods/power";
 import { setOut as plantsSetOut } from "../methods/setOut";
 import { smallestChange } from "../methods/smallestChange";
 import type { PlanBasis, PlantsNeeded } from "../nouns/findings/planning";
-import { isKnown } from "../nouns/known";
+import { isKnown, type Known } from "../nouns/known";
 import { lazy } from "../nouns/lazy";
 import { isProblem, type Problem } from "../nouns/problem";
 import type { Worthwhile } from "../nouns/verdict";
@@ -41,25 +41,30 @@ export function plantsNeeded(given: Given): PlantsNeeded | Problem {
 }
 
 function planned({ change, chance, losses, worthwhile, basis }: Wish): PlantsNeeded {
-  const asked = { ...basis, finding: "plants-needed", change, chance, losses, worthwhile } as const;
   const needed = fewestPlants(change, chance, basis);
-  if (!isKnown(needed)) {
-    const cautions = lazy(() => planCautions(basis, null, null));
-    const smallestWithHalf = () => needed;
-    const figures = { needed, setOut: needed, inAll: needed, chanceToSee: needed, chanceEnough: needed };
-    return { ...asked, ...figures, smallestWithHalf, cautions };
-  }
-  const setOut = plantsSetOut(needed, losses, basis.beds);
-  const chanceToSee = power(change, needed, basis);
-  const half = Math.max(2, Math.floor(needed / 2));
+  const setOut = isKnown(needed) ? plantsSetOut(needed, losses, basis.beds) : needed;
+  const withNeeded = (work: (plantsEach: number) => Known) => lazy(() => (isKnown(needed) ? work(needed) : needed));
+  const chanceToSee = withNeeded((plantsEach) => power(change, plantsEach, basis));
   return {
-    ...asked,
+    finding: "plants-needed",
+    change,
+    chance,
+    losses,
+    worthwhile,
     needed,
     setOut,
-    inAll: basis.treatments * setOut,
+    inAll: isKnown(setOut) ? basis.treatments * setOut : setOut,
     chanceToSee,
-    chanceEnough: chanceEnough({ change, worthwhile: worthwhile.size }, needed, basis),
-    smallestWithHalf: lazy(() => smallestChange(half, { chance, direction: change > 0 ? "more" : "less" }, basis)),
-    cautions: lazy(() => planCautions(basis, needed, isKnown(chanceToSee) ? chanceToSee : null)),
+    chanceEnough: withNeeded((plantsEach) => chanceEnough({ change, worthwhile: worthwhile.size }, plantsEach, basis)),
+    smallestWithHalf: withNeeded((plantsEach) => {
+      const half = Math.max(2, Math.floor(plantsEach / 2));
+      return smallestChange(half, { chance, direction: change > 0 ? "more" : "less" }, basis);
+    }),
+    cautions: lazy(() => planCautions(basis, numberOrNull(needed), numberOrNull(chanceToSee()))),
+    ...basis,
   };
+}
+
+function numberOrNull(known: Known): number | null {
+  return isKnown(known) ? known : null;
 }

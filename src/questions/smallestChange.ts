@@ -25,12 +25,12 @@ export function smallestChange(given: Given): SmallestChange | Problem {
   const uneven = spreadOverBeds(plantsEach, basis);
   if (uneven !== null) return uneven;
   return {
-    ...basis,
     finding: "smallest-change",
     plantsEach,
     chance,
     direction,
     change: smallest(plantsEach, { chance, direction }, basis),
     cautions: lazy(() => planCautions(basis, plantsEach, null)),
+    ...basis,
   };
 }

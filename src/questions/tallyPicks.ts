@@ -149,5 +149,5 @@ function tally(picked: PickedPlants, plants: readonly TalliedPlant[], list: AllP
     withTreatments: picked.treatments !== null || list?.withTreatments === true,
     yearsKnown: log.days?.yearsKnown ?? true,
   } as const;
-  return { ...found, cautions: lazy(() => tallyCautions(found, picked, list)) };
+  return { cautions: lazy(() => tallyCautions(found, picked, list)), ...found };
 }

@@ -45,7 +45,6 @@ export function totalsOnly(given: Given): TotalsOnly | Problem {
     unevenness: taken,
     unevennessGiven: unevenness !== null,
     nothingIn: nothing?.sample.where ?? null,
-    ...figures,
     cautions: lazy((): readonly Caution[] => [
       { caution: "C13" },
       ...(isKnown(change) && change > 1 ? [{ caution: "C16", change } as const] : []),
@@ -53,6 +52,7 @@ export function totalsOnly(given: Given): TotalsOnly | Problem {
       ...readingCautions([usual.sample, tried.sample]),
       { caution: "C12" },
     ]),
+    ...figures,
   };
 }
 

@@ -43,9 +43,6 @@ export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): T
   const decides = lazy(() => onePlantDecides(groups, { layout, confidence: options.confidence }));
   const found = {
     finding: "two-treatments" as const,
-    ...options,
-    ...figures,
-    ...ranks,
     usual: group("usual", groups.usual, usualPlants),
     tried: group("new", groups.tried, triedPlants),
     unit: groups.usual.unit ?? groups.tried.unit,
@@ -57,8 +54,11 @@ export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): T
     labelSwap: lazy(() => (nothingIn === null ? swapLabels(layout, before, after) : null)),
     lossP: lazy(() => lossTest(lostAndKept(groups.usual), lostAndKept(groups.tried))),
     onePlantDecides: () => decides()?.place ?? null,
+    ...options,
+    ...figures,
+    ...ranks,
   };
-  return { ...found, cautions: lazy(() => twoTreatmentCautions(found, groups, { ...compared, decides })) };
+  return { cautions: lazy(() => twoTreatmentCautions(found, groups, { decides, ...compared })), ...found };
 }
 
 const NO_PLANTS = { absent: "no-usable-plants" } as const;

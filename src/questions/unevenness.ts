@@ -38,7 +38,7 @@ function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly
       name: group[0]?.treatmentName ?? read.sample.name,
       odd: odd[at] ?? [],
     })),
-    all: { ...figures(describe(valuesOf(plants)), pooled), name: null, odd: odd.flat() },
+    all: { name: null, odd: odd.flat(), ...figures(describe(valuesOf(plants)), pooled) },
     withinBeds: withBeds,
     unit: read.sample.unit,
     leftOut,

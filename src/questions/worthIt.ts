@@ -51,8 +51,6 @@ export function worthIt(given: Given): WorthIt | Problem {
     triedPlants: after.length,
     usualMean: compared.usualMean,
     triedMean: compared.triedMean,
-    ...options,
-    ...figures(compared, single, options),
     harvest: cappedVerdict(
       verdictOfRange(compared, USUAL_SIZE),
       how === "pairs" ? { pairs: before.length } : { usual: before.length, tried: after.length },
@@ -64,6 +62,8 @@ export function worthIt(given: Given): WorthIt | Problem {
       ...readingCautions([usual, tried]),
       { caution: "C12" },
     ]),
+    ...options,
+    ...figures(compared, single, options),
   };
 }
 

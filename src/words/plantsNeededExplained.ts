@@ -27,9 +27,10 @@ function aim(found: PlantsNeeded): string {
   return `You want to see ${wanted(found)} in ${outOfHundred(found.chance)} of 100 such trials.`;
 }
 
-function luck({ setOut, chanceEnough, worthwhile }: PlantsNeeded): readonly string[] {
+function luck({ setOut, worthwhile, ...found }: PlantsNeeded): readonly string[] {
   if (!isKnown(setOut)) return [];
   const missed = "If the true change is smaller, or the plants differ more, you are more likely to miss it.";
+  const chanceEnough = found.chanceEnough();
   if (!isKnown(chanceEnough)) return [missed];
   const only = chanceEnough < 0.5 ? "only " : "";
   const enough = `It shows as enough to matter (${percentText(worthwhile.size)} or more)`;

@@ -29,8 +29,8 @@ export function planned({ change, unevenness, treatments, beds }: Plan): Planned
   const found = ask("PLANTSNEEDED", "plants-needed", given);
   return {
     needed: figure(found.needed),
-    chanceToSee: figure(found.chanceToSee),
-    chanceEnough: figure(found.chanceEnough),
+    chanceToSee: figure(found.chanceToSee()),
+    chanceEnough: figure(found.chanceEnough()),
   };
 }
 

@@ -5,6 +5,7 @@ import type { ChanceToSee, PlantsNeeded, SmallestChange } from "../../src/nouns/
 import type { Group, LabelSwap, TwoTreatments } from "../../src/nouns/findings/twoTreatments";
 import type { TreatmentUnevenness, Unevenness } from "../../src/nouns/findings/unevenness";
 import type { UpDown } from "../../src/nouns/findings/upDown";
+import type { Known } from "../../src/nouns/known";
 import type { Place } from "../../src/nouns/place";
 
 /** A cell of a sheet as a place in `usual`. */
@@ -155,12 +156,20 @@ export function unevenness(
 const separate = { unevenness: 0.35, unevennessGiven: true, treatments: 2, beds: null } as const;
 const tenPercent = { size: 0.1, lessWanted: false, given: false } as const;
 
+/** A plan's chances, as figures. */
+interface PlannedChances {
+  readonly chanceToSee: Known;
+  readonly chanceEnough: Known;
+}
+
 export function plantsNeeded(
-  facts: Pick<
-    PlantsNeeded,
-    "change" | "needed" | "setOut" | "inAll" | "chanceToSee" | "chanceEnough" | "smallestWithHalf"
-  > &
-    Partial<Omit<PlantsNeeded, "cautions">>,
+  {
+    chanceToSee,
+    chanceEnough,
+    ...facts
+  }: PlannedChances &
+    Pick<PlantsNeeded, "change" | "needed" | "setOut" | "inAll" | "smallestWithHalf"> &
+    Partial<Omit<PlantsNeeded, "cautions" | keyof PlannedChances>>,
   cautions: readonly Caution[] = [],
 ): PlantsNeeded {
   return {
@@ -170,6 +179,8 @@ export function plantsNeeded(
     losses: 0.1,
     worthwhile: tenPercent,
     ...facts,
+    chanceToSee: () => chanceToSee,
+    chanceEnough: () => chanceEnough,
     cautions: () => cautions,
   };
 }

@@ -26,8 +26,8 @@ export interface PlantsNeeded extends PlanBasis {
   /** Plants to set out per treatment, losses allowed for. */
   readonly setOut: Known;
   readonly inAll: Known;
-  readonly chanceToSee: Known;
-  readonly chanceEnough: Known;
+  readonly chanceToSee: Lazy<Known>;
+  readonly chanceEnough: Lazy<Known>;
   readonly smallestWithHalf: Lazy<Known>;
   readonly cautions: Lazy<readonly Caution[]>;
 }
