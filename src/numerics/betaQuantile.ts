@@ -27,7 +27,7 @@ export function betaRatioQuantile(known: KnownShare, { a, b }: Shape, start: num
   return solveInLogs({ area: share, rising }, start, (ratio) => {
     const split = { x: ratio / (1 + ratio), y: 1 / (1 + ratio) };
     const slope = betaKernel(split, a, b);
-    return { area: betaTails(split, a, b)[side], growth: rising ? slope : -slope };
+    return { area: betaTails(split, a, b)[side], growth: rising ? slope : -slope, bend: a * split.y - b * split.x };
   });
 }
 

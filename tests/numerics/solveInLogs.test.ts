@@ -14,6 +14,25 @@ it.each([1, 1e-200, 1e200, Number.NaN, Number.POSITIVE_INFINITY, 0, -3])(
   },
 );
 
+it("where the bend is known, arrives at the same place in fewer looks", () => {
+  const looks = (known: boolean) => {
+    let count = 0;
+    const found = solveInLogs({ area: 0.3, rising: true }, 0.356674947, (v) => {
+      count += 1;
+      return { ...below(v), ...(known ? { bend: 1 - v } : {}) };
+    });
+    near(known ? "known" : "unknown", found, -Math.log(0.7), { relative: 1e-15 });
+    return count;
+  };
+  expect(looks(false)).toBe(2);
+  expect(looks(true)).toBe(1);
+});
+
+it.each([1e-6, 0.01, 0.5, 2, 30, 700, 1e9])("a known bend leads home from %d as well", (start) => {
+  const bent = (v: number) => ({ ...above(v), bend: 1 - v });
+  near("above", solveInLogs({ area: 1e-30, rising: false }, start, bent), 30 * Math.LN10, { relative: 1e-14 });
+});
+
 it("arrives in a window so narrow that the area is 0 or 1 almost everywhere", () => {
   const steep = (v: number) => ({
     area: Math.exp(-((100 / v) ** 50)),
