@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 const inBrowser = ["tests/browser/**/*.test.ts", "tests/worksheet/**/*.test.ts", "tests/excel/pages/**/*.test.ts"];
 
 // These swap a module for a watched one (vi.mock), which only a process of their own can hold.
-const watchingModules = ["tests/functions/answer.test.ts", "tests/questions/twoTreatments.test.ts"];
+const watchingModules = ["tests/functions/answer.test.ts", "tests/questions/twoTreatmentsOnce.test.ts"];
 
 export default defineConfig({
   test: {

@@ -1,16 +1,6 @@
-import { expect, it, vi } from "vitest";
+import { expect, it } from "vitest";
 import { compareTwo } from "../../src/questions/compareTwo";
 import { codes, found, given } from "./range";
-
-const { labelSwap, lossTest } = vi.hoisted(() => ({ labelSwap: vi.fn(), lossTest: vi.fn() }));
-vi.mock("../../src/methods/labelSwap", async (original) => {
-  const real = await original<typeof import("../../src/methods/labelSwap")>();
-  return { ...real, labelSwap: labelSwap.mockImplementation(real.labelSwap) };
-});
-vi.mock("../../src/methods/lossTest", async (original) => {
-  const real = await original<typeof import("../../src/methods/lossTest")>();
-  return { ...real, lossTest: lossTest.mockImplementation(real.lossTest) };
-});
 
 const plants = { usual: ["Bare (g)", 4, "lost", 5, "?", 6, 5], new: ["Straw", 7, 8, 9, 8] };
 
@@ -21,18 +11,6 @@ it("keeps who was lost and who not recorded, by place", () => {
   expect(usual.notRecorded.map(({ cell }) => cell)).toEqual(["B6"]);
   expect(tried).toMatchObject({ role: "new", name: "Straw", lost: [], mean: 8 });
   expect(unit).toBe("g");
-});
-
-it("works out label swap and loss test once, when asked", () => {
-  labelSwap.mockClear();
-  lossTest.mockClear();
-  const answer = found(compareTwo(given(plants)));
-  expect(labelSwap).not.toHaveBeenCalled();
-  expect(lossTest).not.toHaveBeenCalled();
-  expect(answer.labelSwap()).toBe(answer.labelSwap());
-  expect(answer.lossP()).toBe(answer.lossP());
-  expect(labelSwap).toHaveBeenCalledTimes(1);
-  expect(lossTest).toHaveBeenCalledTimes(1);
 });
 
 it("where a range holds no plants, says which, and gives no figure", () => {
