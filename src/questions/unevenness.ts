@@ -1,4 +1,5 @@
 import { type Description, describe } from "../methods/describe";
+import { middleAndEnds } from "../methods/middleAndEnds";
 import { type PooledUnevenness, pooledUnevenness, unevennessLimits } from "../methods/unevenness";
 import { withinBeds } from "../methods/withinBeds";
 import type { Caution } from "../nouns/caution";
@@ -34,11 +35,11 @@ function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly
   return {
     finding: "unevenness",
     treatments: groups.map(({ group, described }, at) => ({
-      ...figures(described, { unevenness: described.unevenness, df: described.summary.n - 1 }),
       name: group[0]?.treatmentName ?? read.sample.name,
       odd: odd[at] ?? [],
+      ...figures(group, { unevenness: described.unevenness, df: described.summary.n - 1 }),
     })),
-    all: { name: null, odd: odd.flat(), ...figures(describe(valuesOf(plants)), pooled) },
+    all: { name: null, odd: odd.flat(), ...figures(plants, pooled) },
     withinBeds: withBeds,
     unit: read.sample.unit,
     leftOut,
@@ -52,10 +53,11 @@ function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly
   };
 }
 
-function figures(described: Description, pooled: PooledUnevenness): Omit<TreatmentUnevenness, "name" | "odd"> {
-  const { summary, mean, deviation, median, lowest, highest } = described;
+function figures(plants: readonly GardenPlant[], pooled: PooledUnevenness): Omit<TreatmentUnevenness, "name" | "odd"> {
+  const values = valuesOf(plants);
+  const { summary, mean, deviation } = describe(values);
   const range = unevennessLimits(pooled);
-  return { plants: summary.n, mean, deviation, unevenness: pooled.unevenness, range, median, lowest, highest };
+  return { plants: summary.n, mean, deviation, unevenness: pooled.unevenness, range, ...middleAndEnds(values) };
 }
 
 function byTreatment(plants: readonly GardenPlant[]): readonly (readonly GardenPlant[])[] {

@@ -9,5 +9,5 @@ export function plantOf(entry: Entry, rule: LostPlants): Plant | null {
 
 /** The plants of a sample that count, in sheet order. */
 export function usablePlants(sample: Sample, rule: LostPlants): readonly Plant[] {
-  return sample.entries.flatMap((entry) => plantOf(entry, rule) ?? []);
+  return sample.entries.map((entry) => plantOf(entry, rule)).filter((plant) => plant !== null);
 }

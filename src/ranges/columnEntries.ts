@@ -8,7 +8,7 @@ import type { SettledCell } from "./settleUnits";
 
 /** One entry for each cell of a column, with its place; plain numbers that look like dates are left out. */
 export function columnEntries(range: CellRange, column: Column): readonly Entry[] {
-  const isDate = excelDates(column.cells.flatMap((cell) => (cell.means === "amount" ? [cell.value] : [])));
+  const isDate = excelDates(column.cells.map((cell) => (cell.means === "amount" ? cell.value : Number.NaN)));
   return column.cells.map((cell, at) => entryOf(cell, placeOf(range, column.from + at), isDate));
 }
 

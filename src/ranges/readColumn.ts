@@ -28,9 +28,10 @@ export function readColumn(range: CellRange, extent: Extent): Column {
   const parts = heading === null ? { name: null, unit: null } : headingParts(heading);
   const meanings = given.slice(from, extent.length ?? filledLength(range)).map(cellMeaning);
   const { unit, cells } = settleUnits(meanings, parts.unit);
-  const numbers = cells.flatMap((cell, at): ColumnNumber[] => {
-    if (cell.means !== "amount" || cell.read === "none-word") return [];
-    return [{ value: cell.value, index: from + at, numberCell: typeof given[from + at] === "number" }];
-  });
+  const numbers: ColumnNumber[] = [];
+  for (const [at, cell] of cells.entries()) {
+    if (cell.means !== "amount" || cell.read === "none-word") continue;
+    numbers.push({ value: cell.value, index: from + at, numberCell: typeof given[from + at] === "number" });
+  }
   return { name: parts.name, unit, from, cells, numbers };
 }

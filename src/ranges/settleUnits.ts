@@ -84,7 +84,7 @@ function isUnclear(cell: CellMeaning, { typed, bare }: Unclear): boolean {
 }
 
 function typedUnits(meanings: readonly CellMeaning[]): readonly Unit[] {
-  return meanings.flatMap((cell) => (cell.means === "amount" ? (cell.unit ?? []) : []));
+  return meanings.map((cell) => (cell.means === "amount" ? cell.unit : null)).filter((unit) => unit !== null);
 }
 
 function isTyped(cell: CellMeaning): cell is AmountMeaning {
