@@ -23,7 +23,7 @@ const KINDS = ["amount", "date", "label", "per plant"] as const;
 /** What in these cells needs a look before they are used? */
 export function lookOver(given: Given): LookedOver | Problem {
   const { cells: range } = given;
-  if (range === null || range === undefined) return missing("cells");
+  if (!range) return missing("cells");
   const read = allRead({
     kind: readChoice(given.kind, { argument: "kind", allowed: KINDS, fallback: null }),
     lowest: readNumber(given.lowest_ok, "lowest_ok", null),
@@ -95,11 +95,9 @@ function needsLook(kind: ReadingKind): boolean {
 
 /** Where a plant is noted as lost, its other amounts are empty as they should be. */
 function cellRemarks({ columns }: LookedBlock): readonly Marked[] {
-  const amounts = columns.filter(({ kind }) => kind === "amount");
-  const lost = new Set(amounts.flatMap(({ noted }) => noted.filter(isLost).map(({ row }) => row)));
+  const lost = new Set(columns.flatMap(({ noted }) => noted.filter(isLost).map(({ row }) => row)));
   return columns.flatMap(({ column, kind, noted }) => {
-    const due =
-      kind === "amount" && lost.size > 0 ? noted.filter((note) => !isEmptyNote(note) || !lost.has(note.row)) : noted;
+    const due = kind === "amount" ? noted.filter((note) => !isEmptyNote(note) || !lost.has(note.row)) : noted;
     return due.map((note): Marked => ({ ...note, at: column.at }));
   });
 }
