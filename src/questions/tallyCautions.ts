@@ -4,59 +4,57 @@ import { labelKey } from "../ranges/labelKey";
 import type { AllPlants } from "../ranges/readAllPlants";
 import type { PickLog } from "../ranges/readPicks";
 import { logCautions } from "./logCautions";
+import { isStrongLoss } from "./lossCautions";
 import type { PickedPlants } from "./pickedPlants";
 import { type PickGroups, stillCropping } from "./stillCropping";
 
-type Found = Pick<PickTally, "plants" | "withTreatments">;
-
-/** A share of lost plants, or a gap between two, from which a loss weighs heavily. */
-const STRONG_LOSS = 0.2;
-
 /** What to look out for in a tally (METHODS 8.13). */
-export function tallyCautions(found: Found, { log }: PickedPlants, list: AllPlants | null): readonly Caution[] {
+export function tallyCautions(
+  { plants }: Pick<PickTally, "plants">,
+  { log }: PickedPlants,
+  list: AllPlants | null,
+): readonly Caution[] {
   return [
     ...(list?.repeated === true ? [{ caution: "C02", listedTwice: true } as const] : []),
-    ...lossCaution(found),
-    ...(log.days === null ? [] : stillCropping(log, treatmentGroups(found, log))),
+    ...lossCaution(plants),
+    ...stillCropping(log, treatmentGroups(plants, log)),
     ...logCautions(log),
     { caution: "C12" },
   ];
 }
 
-function lossCaution({ plants, withTreatments }: Found): readonly Caution[] {
-  const treatments = withTreatments ? plants.map(({ treatment }) => treatment) : [null];
-  const losses = [...new Set(treatments)].map((name) =>
-    lossOf(name, withTreatments ? ofTreatment(plants, name) : plants),
-  );
-  if (losses.every(({ lost }) => lost === 0)) return [];
-  const shares = losses.map(({ lost, setOut }) => lost / setOut);
-  const [most, least] = [Math.max(...shares), Math.min(...shares)];
+function lossCaution(plants: readonly TalliedPlant[]): readonly Caution[] {
+  const losses = treatmentsOf(plants)
+    .map((name) => lossOf(name, plants))
+    .filter(({ lost }) => lost > 0);
+  if (losses.length === 0) return [];
   const none = { absent: "no-usable-plants" } as const;
   return [
     {
       caution: "C03",
-      losses: losses.filter(({ lost }) => lost > 0),
+      losses,
       change: none,
       changeLostAsZero: none,
-      strong: most >= STRONG_LOSS || most - least >= STRONG_LOSS,
+      strong: isStrongLoss(losses),
       countedAsZero: false,
     },
   ];
 }
 
-function ofTreatment(plants: readonly TalliedPlant[], name: string | null): readonly TalliedPlant[] {
-  return plants.filter(({ treatment }) => treatment === name);
+/** The treatments as decided plant by plant; null is one of them, the only one where none are known. */
+function treatmentsOf(plants: readonly TalliedPlant[]): readonly (string | null)[] {
+  return [...new Set(plants.map(({ treatment }) => treatment))];
 }
 
 function lossOf(name: string | null, plants: readonly TalliedPlant[]): Loss {
-  const lost = plants.filter(({ status }) => status === "lost" || status === "lost-picked-later").length;
-  return { name: name ?? "plants", role: "usual", lost, setOut: plants.length };
+  const setOut = plants.filter(({ treatment }) => treatment === name);
+  const lost = setOut.filter(({ status }) => status === "lost" || status === "lost-picked-later");
+  return { name: name ?? "plants", role: "usual", lost: lost.length, setOut: setOut.length };
 }
 
-/** The plants' treatments as decided; all together where none are known. */
-function treatmentGroups({ plants, withTreatments }: Found, { owners }: PickLog): PickGroups {
-  if (!withTreatments) return { names: [null], groupOf: new Int32Array(owners.names.length) };
-  const names = [...new Set(plants.map(({ treatment }) => treatment))];
+/** The treatments with the log's plants in each. */
+function treatmentGroups(plants: readonly TalliedPlant[], { owners }: PickLog): PickGroups {
+  const names = treatmentsOf(plants);
   const byKey = new Map(plants.map(({ plant, treatment }) => [labelKey(plant, "plant"), names.indexOf(treatment)]));
   return { names, groupOf: Int32Array.from(owners.names, (name) => byKey.get(labelKey(name, "plant")) ?? -1) };
 }
