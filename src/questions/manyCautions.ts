@@ -51,19 +51,16 @@ export function manyCautions(found: Found, groups: ManyGroups, { joint, checks }
 /** C01 for the comparison that rests on the fewest plants, by the rule that caps its verdict: a bed holds a pair. */
 function fewOnes(groups: ManyGroups, joint: JointComparison): readonly Caution[] {
   const bases = joint.duos.map((duo) => basisOf(groups, joint.treatments, duo)).filter(isHintOnly);
-  const [fewest] = bases.toSorted((one, other) => fewestIn(one) - fewestIn(other) || mostIn(one) - mostIn(other));
+  const [fewest] = bases
+    .map(numbersIn)
+    .toSorted((one, other) => Math.min(...one) - Math.min(...other) || Math.max(...one) - Math.max(...other));
   if (fewest === undefined) return [];
-  if ("pairs" in fewest) return [fewPairs(fewest.pairs)];
-  return [groups.beds === null ? fewPlants(fewest.usual, fewest.tried) : fewPairs(fewest.tried)];
+  return [groups.beds === null ? fewPlants(...fewest) : fewPairs(fewest[0])];
 }
 
-/** The smaller number of plants, or of pairs, that a comparison rests on. */
-function fewestIn(basis: VerdictBasis): number {
-  return "pairs" in basis ? basis.pairs : Math.min(basis.usual, basis.tried);
-}
-
-function mostIn(basis: VerdictBasis): number {
-  return "pairs" in basis ? basis.pairs : Math.max(basis.usual, basis.tried);
+/** The plants, or the pairs, that a comparison rests on. */
+function numbersIn(basis: VerdictBasis): readonly [usual: number, tried: number] {
+  return "pairs" in basis ? [basis.pairs, basis.pairs] : [basis.usual, basis.tried];
 }
 
 function lostOnes({ treatments, lostPlants }: Found): readonly Caution[] {
