@@ -12,7 +12,7 @@ import { placeOf } from "../ranges/placeOf";
 export function errorForName(range: CellRange, every: number): Problem | null {
   for (const [at, cell] of cellsOf(range).entries()) {
     const isName = at % every === 0;
-    if (isName && cell !== null && isErrorCell(cell)) {
+    if (isName && isErrorCell(cell)) {
       return { problem: "error-for-name", place: placeOf(range, at), given: cell.error };
     }
   }

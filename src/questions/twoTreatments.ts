@@ -49,7 +49,7 @@ export function twoTreatments(groups: TwoGroups, options: TwoTreatmentsAsked): T
     pairs,
     nothingIn,
     rangeVerdict: typeof range === "string" ? range : null,
-    verdict: nothingIn === null ? cappedVerdict(range, basis) : ("none" as const),
+    verdict: cappedVerdict(range, basis),
     timesAsMuch: isKnown(compared.change) ? triedMean / usualMean : compared.change,
     labelSwap: lazy(() => (nothingIn === null ? swapLabels(layout, before, after) : null)),
     lossP: lazy(() => lossTest(lostAndKept(groups.usual), lostAndKept(groups.tried))),

@@ -30,3 +30,9 @@ it("says when a plant's label is there twice", () => {
   const found = seasonTotal({ sample: sample("amounts", [9]), planted, rule: "leave out" }, 9);
   expect(codes(found.cautions())).toEqual(["C02", "C12"]);
 });
+
+it("says when the total was read from behind a mark", () => {
+  const planted = { plants: 30, repeated: false };
+  const found = seasonTotal({ sample: sample("amounts", ["~655"]), planted, rule: "leave out" }, 655);
+  expect(codes(found.cautions())).toEqual(["C14", "C12"]);
+});

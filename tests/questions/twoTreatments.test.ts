@@ -34,3 +34,19 @@ it("ranks put their own p in place, and leave range and verdict", () => {
   expect(ranks?.changeRange).toEqual(plain?.changeRange);
   expect(ranks?.verdict).toBe(plain?.verdict);
 });
+
+it.each(["ranks", "pairs ranks"])("%s of nothing are no figures", (how) => {
+  const none = { absent: "no-usable-plants" };
+  const answer = found(compareTwo(given({ usual: [4, 5], new: ["lost", "lost"], how })));
+  expect(answer).toMatchObject({ t: none, df: none, pValue: none, verdict: "none" });
+});
+
+it("keeps what the range says beside what so few plants allow", () => {
+  const answer = found(compareTwo(given({ usual: [10, 11, 12], new: [20, 21, 22] })));
+  expect(answer).toMatchObject({ rangeVerdict: "up-enough", verdict: "leaning-up" });
+});
+
+it("one plant has an average, and neither deviation nor unevenness", () => {
+  const { usual } = found(compareTwo(given({ usual: [5], new: [7, 8, 9] })));
+  expect(usual).toMatchObject({ mean: 5, deviation: { absent: "one-plant" }, unevenness: { absent: "one-plant" } });
+});
