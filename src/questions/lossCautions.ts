@@ -1,7 +1,7 @@
 import { changeOf } from "../methods/compareMeans";
 import { describe } from "../methods/describe";
 import type { Caution, Loss } from "../nouns/caution";
-import { isKnown, type Known } from "../nouns/known";
+import type { Known } from "../nouns/known";
 import type { Plant, Sample } from "../nouns/sample";
 import { valuesOf } from "./harvest";
 
@@ -31,12 +31,8 @@ export function lossCautions({ usual, tried, ...changes }: Losses): readonly Cau
 
 /** The change between the averages of two treatments' plants. */
 export function changeBetween(usual: readonly Plant[], tried: readonly Plant[]): Known {
-  const [before, after] = [usual, tried].map((plants) => describe(valuesOf(plants)).mean);
-  return changeOf(numberOrNone(before), numberOrNone(after));
-}
-
-function numberOrNone(mean: Known | undefined): number {
-  return mean !== undefined && isKnown(mean) ? mean : Number.NaN;
+  const [before, after] = [describe(valuesOf(usual)), describe(valuesOf(tried))];
+  return changeOf(before.summary.mean, after.summary.mean);
 }
 
 function lossOf({ name, entries }: Sample, role: Loss["role"]): Loss {

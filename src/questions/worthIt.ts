@@ -91,7 +91,7 @@ function figures(
   costs: Costs & { readonly nextPlants: number | null },
 ): Figures {
   const extra = triedMean - usualMean;
-  const range = !single && isKnown(low) && isKnown(high) ? { low, high } : null;
+  const range = isKnown(low) && isKnown(high) ? { low, high } : null;
   const { worth, left, leftRange, costOfExtra, breakEvenExtra, breakEvenChange } = moneyLeft(
     { extra, range, usualMean },
     costs,
