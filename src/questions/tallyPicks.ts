@@ -97,7 +97,7 @@ function tallied(picked: PickedPlants, plant: string, owner: number): TalliedPla
     status: statusOf(picked, owner),
     rows: sums.rows[owner] ?? 0,
     picked: sums.totals[owner] ?? 0,
-    nothingRead: weightsMissing > 0 && sums.weighed[owner] === 0,
+    nothingRead: sums.weighed[owner] === 0,
     picks: (sums.picks[owner] ?? 0) + weightsMissing,
     weightsMissing,
     first: dayOrNone(sums.first[owner]),

@@ -17,6 +17,30 @@ it("each plant's place is that of its first row", () => {
   ]);
 });
 
+it("a lost plant, one that bore nothing and one never weighed have no day, and leave the average alone", () => {
+  const plants = ["A", "A", "B", "B", "C", "D", "Total"];
+  const dates = ["2023-07-01", "2023-07-08", "2023-07-01", "2023-07-08", "2023-07-01", "2023-07-01", "2023-07-08"];
+  const { plants: days, mean } = found(halfPicked(given({ plants, dates, amounts: [1, 4, 3, "lost", 0, "?", 8] })));
+  expect(days.map(({ plant, day }) => [plant, day])).toEqual([
+    ["A", 7],
+    ["B", "lost"],
+    ["C", "no harvest"],
+    ["D", "not recorded"],
+  ]);
+  expect(mean).toBe(7);
+});
+
+it("refuses several days for the start, and words", () => {
+  const start = (cells: string | readonly string[]) => halfPicked({ ...call, ...given({ start: cells }) });
+  expect(start(["1/7/2023", "8/7/2023"])).toEqual({
+    problem: "one-cell-wanted",
+    argument: "start",
+    rows: 2,
+    columns: 1,
+  });
+  expect(start("soon")).toEqual({ problem: "not-a-date", argument: "start", given: "soon" });
+});
+
 it("tells what was read as numbers", () => {
   expect(codes(found(halfPicked(call)).cautions())).toEqual(["C14", "C12"]);
 });

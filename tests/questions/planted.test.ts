@@ -22,6 +22,11 @@ it("is the number of different labels, which may be numbers", () => {
   expect(planted([null, ""])).toEqual({ problem: "missing-argument", argument: "planted" });
 });
 
+it("counts labels that stand side by side in one row", () => {
+  const row = { ...range("planted", null), cells: [["B1-1", "B1-2", "B2-1"]] };
+  expect(readPlanted(row, false)).toEqual({ plants: 3, repeated: false });
+});
+
 it("a heading is no plant, and an empty cell in its place is none either", () => {
   expect(readPlanted(range("planted", ["Plant", "B1-1", "B1-2"]), true)).toEqual({ plants: 2, repeated: false });
   expect(readPlanted(range("planted", [null, "B1-1", "B1-2"]), true)).toEqual({ plants: 2, repeated: false });

@@ -21,7 +21,7 @@ it("reads a total, with or without a heading and a unit, and its plants", () => 
 });
 
 it("a cell without a number is no total", () => {
-  for (const text of ["forgot", "lost"]) expect(read(text, 30)).toMatchObject({ total: null });
+  for (const text of ["forgot", "lost", ["Coarse net"]]) expect(read(text, 30)).toMatchObject({ total: null });
 });
 
 it("refuses several numbers, a total below zero, and plants that cannot be counted", () => {

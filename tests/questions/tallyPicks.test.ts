@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { tallyPicks } from "../../src/questions/tallyPicks";
-import { codes, found, given } from "./range";
+import { codes, found, given, range } from "./range";
 
 const call = given({
   plants: ["A1", "A2", "A1", "A2", "A3"],
@@ -31,4 +31,49 @@ it("one empty cell for dates is none", () => {
 it("a plant with zeros only was visited: it needs no treatment from a list", () => {
   const zeros = given({ plants: ["A1", "A2"], amounts: [0, 4], treatments: [null, "x"], all_plants: ["A1", "A2"] });
   expect(found(tallyPicks(zeros)).plants.map(({ treatment }) => treatment)).toEqual([null, "x"]);
+});
+
+it("a plant of the list is that of the log, however the dash in its label is spaced", () => {
+  const { plants } = found(
+    tallyPicks(given({ plants: ["B1 - 1", "B1-2"], amounts: [4, 5], all_plants: ["B1-1", "B1 - 2"] })),
+  );
+  expect(plants.map(({ plant, picked, notes }) => [plant, picked, notes])).toEqual([
+    ["B1-1", 4, []],
+    ["B1 - 2", 5, []],
+  ]);
+});
+
+it("a first label of the list that is a plant of the log is no heading", () => {
+  const all_plants = ["Gate-left", "B1", "B2"];
+  const { plants } = found(tallyPicks(given({ plants: ["Gate - left", "B1"], amounts: [4, 5], all_plants })));
+  expect(plants.map(({ plant, notes }) => [plant, notes])).toEqual(all_plants.map((plant) => [plant, []]));
+});
+
+it("a treatment of the list that differs from the log's in capitals only is the same", () => {
+  const log = given({ plants: ["B1", "B2"], amounts: [4, 5], treatments: ["straw mulch", "Bark"] });
+  const rows = [
+    ["B1", "Straw Mulch"],
+    ["B2", "Straw Mulch"],
+  ];
+  const all_plants = { ...range("all_plants", null), cells: rows };
+  expect(found(tallyPicks({ ...log, all_plants })).plants).toMatchObject([
+    { treatment: "Straw Mulch", notes: [] },
+    {
+      treatment: "Straw Mulch",
+      notes: [{ note: "listed-otherwise", of: "treatment", listed: "Straw Mulch", logged: "Bark" }],
+    },
+  ]);
+});
+
+it("nothing could be read where a plant's rows hold no amount; a plant without rows has no day", () => {
+  const log = given({ plants: ["A1", "A2", "A3"], amounts: ["?", "lost", 4], all_plants: ["A1", "A2", "A3", "A4"] });
+  const dates = given({ dates: ["2023-07-01", "2023-07-02", "2023-07-03"] });
+  const { plants } = found(tallyPicks({ ...log, ...dates }));
+  expect(plants.map(({ status, nothingRead, picks }) => [status, nothingRead, picks])).toEqual([
+    ["weight-missing", true, 1],
+    ["lost", true, 0],
+    ["ok", false, 1],
+    ["ok", false, 0],
+  ]);
+  expect(plants[3]).toMatchObject({ rows: 0, first: null, last: null });
 });

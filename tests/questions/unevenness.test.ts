@@ -44,6 +44,12 @@ it("C17 wants every treatment to be without variation", () => {
   expect(codes(found(unevenness(given({ amounts: [4, 4, 5, 6], treatments }))).cautions())).not.toContain("C17");
 });
 
+it("C17 asks nothing of a treatment of one plant", () => {
+  expect(codes(found(unevenness(given({ amounts: [4, 4, 5], treatments: ["a", "a", "b"] }))).cautions())).toContain(
+    "C17",
+  );
+});
+
 it("refuses an empty range, and one that is not given", () => {
   expect(unevenness(given({ amounts: ["lost"] }))).toMatchObject({ problem: "no-usable-plants" });
   expect(unevenness({})).toEqual({ problem: "missing-argument", argument: "amounts" });

@@ -46,10 +46,13 @@ swaps <- function(name, value, treatment, bed, pairs) {
 separate <- c(4.2, 5.1, 3.9, 5.6, 7.1, 5.4, 6.6, 4.4, 6.9, 5.8)
 inBeds <- c(21, 30, 24, 18, 25, 26, 30, 37, 29, 24, 33)
 treatments <- c(0, 1, 2, 0, 1, 2, 0, 1, 2, 0, 1); beds <- c(0, 0, 0, 1, 1, 1, 2, 2, 2, 3, 3)
-# Three treatments in four beds, the usual first: Dunnett's p of each (balanced, so every correlation is 1/2) beside the swap's.
-close <- function(name, value) {
-  found <- swaps(name, value, rep(0:2, 4), rep(0:3, each = 3), FALSE)
-  c(found, list(dunnett = sapply(found$t, dunnett_tail, rep(sqrt(0.5), 2), 6)))
+# Three treatments in so many beds, the usual first: Dunnett's p of each (balanced, so every correlation is 1/2), or
+# Tukey's of all pairs, beside the swap's.
+close <- function(name, value, pairs = FALSE) {
+  beds <- length(value) / 3; df <- 2 * (beds - 1)
+  found <- swaps(name, value, rep(0:2, beds), rep(seq_len(beds) - 1, each = 3), pairs)
+  c(found, if (pairs) list(tukey = ptukey(found$t * sqrt(2), 3, df, lower.tail = FALSE)) else
+    list(dunnett = sapply(found$t, dunnett_tail, rep(sqrt(0.5), 2), df)))
 }
 write_reference("manySwap", list(
   swaps("separate plants against the usual", separate, rep(0:2, c(4, 3, 3)), rep(0, 10), FALSE),
@@ -59,4 +62,7 @@ write_reference("manySwap", list(
   close("above the bar by Dunnett, below it by swaps", c(21, 28, 26, 24, 30, 24, 30, 41, 21, 26, 36, 31)),
   close("below the bar by Dunnett, above it by swaps", c(19, 24, 23, 28, 34, 21, 26, 37, 31, 26, 36, 34)),
   close("close, and both above", c(18, 25, 26, 28, 33, 22, 26, 30, 25, 24, 32, 27)),
-  close("below the bar by far, above it by swaps", c(19, 24, 23, 28, 34, 21, 26, 37, 31, 26, 37, 34))))
+  close("below the bar by far, above it by swaps", c(19, 24, 23, 28, 34, 21, 26, 37, 31, 26, 37, 34)),
+  close("in three beds, above the bar by Dunnett, below it by swaps", c(24, 30, 26, 28, 34, 30, 15, 26, 27)),
+  close("all pairs, the last one above the bar by Tukey, below it by swaps",
+        c(34, 36, 31, 28, 37, 26, 17, 38, 24, 21, 27, 21), TRUE)))
