@@ -78,10 +78,11 @@ function neverPicked(
   setOut: PlantsSetOut | null,
   steps: readonly number[],
 ): readonly TreatmentCurve[] {
+  if (setOut === null) return [];
   const known = new Set(picked.map((name) => labelKey(name, "name")));
-  const others = (setOut?.names ?? []).filter((name) => !known.has(labelKey(name, "name")));
+  const others = setOut.names.filter((name) => !known.has(labelKey(name, "name")));
   const none = { running: steps.map(() => 0), lastWeek: null, halfBy: null };
-  return others.map((name) => ({ name, setOut: setOut?.of(name) ?? null, ...none }));
+  return others.map((name) => ({ name, setOut: setOut.of(name), ...none }));
 }
 
 function knownOrNone(value: number | undefined): number | null {

@@ -18,7 +18,7 @@ import { readingCautions } from "./readingCautions";
 /** How much do plants treated alike differ? */
 export function unevenness(given: Given): Unevenness | Problem {
   const { amounts, treatments, beds } = given;
-  if (amounts === null || amounts === undefined) return missing("amounts");
+  if (!amounts) return missing("amounts");
   const labels = [treatments, beds].map((range) => (range ? { range, kind: "name" as const } : null));
   const read = readLabelled(amounts, labels, "keep");
   if (isProblem(read)) return read;
@@ -28,18 +28,22 @@ export function unevenness(given: Given): Unevenness | Problem {
 }
 
 function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly Place[]): Unevenness {
-  const groups = byTreatment(plants).map((group) => ({ group, described: describe(valuesOf(group)) }));
+  const groups = byTreatment(plants).map((group) => ({
+    group,
+    described: describe(valuesOf(group)),
+    odd: oddPlaces(group),
+  }));
   const withBeds = read.labels[1] !== null;
   const pooled = withBeds ? withinBeds(plants) : pooledUnevenness(groups.map(({ described }) => described.summary));
-  const odd = groups.map(({ group }) => oddPlaces(group));
+  const odd = groups.flatMap((one) => one.odd);
   return {
     finding: "unevenness",
-    treatments: groups.map(({ group, described }, at) => ({
+    treatments: groups.map(({ group, described, odd: own }) => ({
       name: group[0]?.treatmentName ?? read.sample.name,
-      odd: odd[at] ?? [],
+      odd: own,
       ...figures(group, { unevenness: described.unevenness, df: described.summary.n - 1 }),
     })),
-    all: { name: null, odd: odd.flat(), ...figures(plants, pooled) },
+    all: { name: null, odd, ...figures(plants, pooled) },
     withinBeds: withBeds,
     unit: read.sample.unit,
     leftOut,
@@ -47,7 +51,7 @@ function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly
       cautionsOf(
         read,
         groups.map(({ described }) => described),
-        odd.flat(),
+        odd,
       ),
     ),
   };

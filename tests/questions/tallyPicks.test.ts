@@ -49,17 +49,27 @@ it("a first label of the list that is a plant of the log is no heading", () => {
   expect(plants.map(({ plant, notes }) => [plant, notes])).toEqual(all_plants.map((plant) => [plant, []]));
 });
 
-it("a treatment of the list that differs from the log's in capitals only is the same", () => {
-  const log = given({ plants: ["B1", "B2"], amounts: [4, 5], treatments: ["straw mulch", "Bark"] });
+it("the list's treatment and bed win over the log's, and are told where more than capitals differs", () => {
+  const log = given({
+    plants: ["B1", "B2"],
+    amounts: [4, 5],
+    treatments: ["straw mulch", "Bark"],
+    beds: ["east", "East"],
+  });
   const rows = [
-    ["B1", "Straw Mulch"],
-    ["B2", "Straw Mulch"],
+    ["B1", "Straw Mulch", "West"],
+    ["B2", "Straw Mulch", "East"],
   ];
   const all_plants = { ...range("all_plants", null), cells: rows };
   expect(found(tallyPicks({ ...log, all_plants })).plants).toMatchObject([
-    { treatment: "Straw Mulch", notes: [] },
     {
       treatment: "Straw Mulch",
+      bed: "West",
+      notes: [{ note: "listed-otherwise", of: "bed", listed: "West", logged: "east" }],
+    },
+    {
+      treatment: "Straw Mulch",
+      bed: "East",
       notes: [{ note: "listed-otherwise", of: "treatment", listed: "Straw Mulch", logged: "Bark" }],
     },
   ]);
