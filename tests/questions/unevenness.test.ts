@@ -55,9 +55,7 @@ it("refuses an empty range, and one that is not given", () => {
   expect(unevenness({})).toEqual({ problem: "missing-argument", argument: "amounts" });
 });
 
-it("takes a long column in its stride: time grows with the plants, not with their square", () => {
+it("reads a column so long that work on every pair of plants would never end", () => {
   const amounts = Array.from({ length: 100_000 }, (_, at) => 5 + (at % 7));
-  const started = performance.now();
   expect(found(unevenness(given({ amounts }))).all.plants).toBe(100_000);
-  expect(performance.now() - started).toBeLessThan(5000);
 });
