@@ -21,6 +21,6 @@ export function stillCropping(log: PickLog, { names, groupOf }: PickGroups): rea
   const known = shares.filter((share) => !Number.isNaN(share));
   const most = known.reduce((high, share) => Math.max(high, share), 0);
   const least = known.reduce((low, share) => Math.min(low, share), 1);
-  if (known.length === 0 || (most <= LATE_SHARE && most - least <= LATE_GAP)) return [];
+  if (most <= LATE_SHARE && most - least <= LATE_GAP) return [];
   return [{ caution: "C09", name: names[shares.indexOf(most)] ?? null, share: most }];
 }

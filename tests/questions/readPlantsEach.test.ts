@@ -9,7 +9,8 @@ it("takes whole numbers from 2", () => {
   expect(readPlantsEach(range("plants_each", "12"))).toBe(12);
   for (const few of [1, 0, -3])
     expect(readPlantsEach(range("plants_each", few))).toEqual({ problem: "too-few-each", given: few });
-  expect(readPlantsEach(range("plants_each", 7.5))).toMatchObject({ problem: "not-whole", low: 2 });
+  for (const broken of [7.5, 1.5, 1e17])
+    expect(readPlantsEach(range("plants_each", broken))).toMatchObject({ problem: "not-whole", given: broken, low: 2 });
   expect(readPlantsEach(range("plants_each", "six"))).toMatchObject({ problem: "not-a-number" });
   expect(readPlantsEach(null)).toEqual({ problem: "missing-argument", argument: "plants_each" });
 });

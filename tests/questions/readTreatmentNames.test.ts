@@ -11,6 +11,12 @@ it("names stand in a range, in a row or a column, spelt as typed; empty cells ar
   expect(readTreatmentNames(names(1, 2))).toEqual(["1", "2"]);
 });
 
+it("a lone cell that holds no number is no count", () => {
+  expect(readTreatmentNames(names(null))).toEqual({ problem: "missing-argument", argument: "treatments" });
+  expect(readTreatmentNames(names(true))).toEqual({ problem: "too-few-treatments", names: ["TRUE"] });
+  expect(readTreatmentNames(names({ error: "#REF!" }))).toMatchObject({ problem: "error-for-name", given: "#REF!" });
+});
+
 it("a number of treatments gives letters", () => {
   expect(readTreatmentNames(names(3))).toEqual(["A", "B", "C"]);
   expect(readTreatmentNames(names("2"))).toEqual(["A", "B"]);

@@ -36,6 +36,11 @@ it("a usual of 0 has amounts, no percent, and says why", () => {
   expect(noPercent(found)).toEqual({ problem: "usual-zero", tried: 5 });
 });
 
+it("says which of the two is missing", () => {
+  expect(upDown(given({ new: 4 }))).toEqual({ problem: "missing-argument", argument: "usual" });
+  expect(upDown(given({ usual: 4 }))).toEqual({ problem: "missing-argument", argument: "new" });
+});
+
 it("refuses units that differ, a harvest below zero", () => {
   expect(upDown(given({ usual: "4 g", new: "4 cm" }))).toMatchObject({ problem: "units-differ" });
   expect(upDown(given({ usual: 4, new: -1 }))).toMatchObject({ problem: "negative-amount" });
