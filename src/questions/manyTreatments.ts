@@ -20,14 +20,14 @@ const CONFIDENCE = 0.95;
 /** The finding for several treatments as read. */
 export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatments | Problem {
   const usable = usableIn(groups);
-  const apart = unlinked(groups, usable);
+  const apart = unlinked(groups);
   if (apart !== null) return apart;
   const nothingIn = whereNothing(groups, asked, usable);
   const joint = nothingIn === null ? jointComparison(groups, asked, usable) : null;
   const found = {
     finding: "many-treatments" as const,
     how: asked.how,
-    usual: asked.usual === null ? null : (groups.names[asked.usual] ?? null),
+    usual: groups.names[asked.usual ?? -1] ?? null,
     worthwhile: asked.worthwhile,
     confidence: CONFIDENCE,
     lostPlants: asked.lostPlants,
@@ -55,7 +55,7 @@ export function manyTreatments(groups: ManyGroups, asked: ManyAsked): ManyTreatm
 /** The comparison alone; null where there is none. */
 function jointly(groups: ManyGroups, asked: ManyAsked): JointComparison | null {
   const usable = usableIn(groups);
-  const none = unlinked(groups, usable) !== null || whereNothing(groups, asked, usable) !== null;
+  const none = unlinked(groups) !== null || whereNothing(groups, asked, usable) !== null;
   return none ? null : jointComparison(groups, asked, usable);
 }
 
@@ -66,8 +66,8 @@ function usableIn({ names, plants }: ManyGroups): readonly number[] {
 }
 
 /** Treatments that no bed links with the rest cannot be compared within beds; in beds of their own, beds count once. */
-function unlinked({ beds, plants, names }: ManyGroups, usable: readonly number[]): Problem | null {
-  if (beds === null || usable.length < 2) return null;
+function unlinked({ beds, plants, names }: ManyGroups): Problem | null {
+  if (beds === null) return null;
   const linked = connectedTreatments(plants);
   if (linked.length < 2) return null;
   if (linked.every((group) => group.length === 1)) {
@@ -103,7 +103,7 @@ function treatmentsFound(
       notRecorded: groups.notRecorded.filter(({ treatment }) => treatment === at).map(({ place: where }) => where),
       mean: describe(valuesOf(plants)).mean,
       meanBedsRemoved: groups.beds === null ? null : adjusted,
-      againstUsual: asked.usual === null || at === asked.usual ? null : (joint?.againstUsual(at) ?? null),
+      againstUsual: at === asked.usual ? null : (joint?.againstUsual(at) ?? null),
       letters: letters?.get(at) ?? "",
     };
   });
@@ -136,7 +136,7 @@ function overall(
     (at) => describe(valuesOf(groups.plants.filter(({ treatment }) => treatment === at))).summary,
   );
   if (how === "own unevenness") {
-    const varied = summaries.every(({ n, variance }) => n > 1 && variance > 0);
+    const varied = summaries.every(({ variance }) => variance > 0);
     const whole = varied ? allTogetherOwnSpread(summaries) : null;
     const { unevenness } = pooledUnevenness(summaries);
     const missing: Known = { absent: summaries.some(({ n }) => n < 2) ? "one-plant" : "all-equal" };
