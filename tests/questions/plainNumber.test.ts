@@ -32,6 +32,10 @@ it("zeros that may be empty cells raise C15", () => {
 it("a date that Excel made among amounts is none; a column of such numbers is", () => {
   const found = plainNumber({ cells: column([300, 45_112, 310]) });
   expect(!isProblem(found) && found.cells[1]).toMatchObject([{ is: "refused", problem: { given: "45112" } }]);
+  const day = { year: 2023, month: 7, day: 5 };
+  const problem = { problem: "not-plain", given: "45112", because: { why: "excel-date", day } };
+  expect(!isProblem(found) && found.cells[1]).toEqual([{ is: "refused", problem }]);
+  expect(!isProblem(found) && found.readings).toMatchObject([{ kind: "excel-date", day, text: "45112" }]);
   const typed = plainNumber({ cells: column([300, " 45112 ", "45112*", 310, 290]) });
   expect(!isProblem(typed) && typed.cells[1]).toMatchObject([{ is: "refused", problem: { given: "45112" } }]);
   expect(!isProblem(typed) && typed.cells[2]).toEqual([{ is: "number", value: 45_112 }]);
@@ -39,8 +43,26 @@ it("a date that Excel made among amounts is none; a column of such numbers is", 
   expect(!isProblem(large) && large.numbers).toBe(3);
 });
 
+it("cells without a number have no say in what looks like a date", () => {
+  const found = plainNumber({ cells: column([300, "lost", 45_112, "forgot", null, 310]) });
+  expect(!isProblem(found) && found.readings.map(({ kind }) => kind)).toContain("excel-date");
+});
+
+it("texts are told without the spaces round them", () => {
+  const found = plainNumber({ cells: column([" 506* ", 300]) });
+  expect(!isProblem(found) && found.readings).toMatchObject([{ kind: "mark-removed", text: "506*" }]);
+});
+
+it("one cell that can be read is a number; of several, each that cannot is refused by itself", () => {
+  const one = plainNumber({ cells: column(["0.5 kg"]) });
+  expect(!isProblem(one) && one.cells).toEqual([[{ is: "number", value: 500 }]]);
+  const two = plainNumber({ cells: column(["forgot", 300]) });
+  expect(!isProblem(two) && two.cells.flat().map(({ is }) => is)).toEqual(["refused", "number"]);
+});
+
 it("one cell that cannot be read refuses the call", () => {
   expect(plainNumber({ cells: column(["forgot"]) })).toMatchObject({ problem: "not-plain" });
   expect(plainNumber({ cells: column([1]), unit: column(["stone"]) })).toMatchObject({ problem: "unknown-choice" });
-  expect(plainNumber({})).toMatchObject({ problem: "missing-argument" });
+  for (const nothing of [{}, { cells: null }])
+    expect(plainNumber(nothing)).toEqual({ problem: "missing-argument", argument: "cells" });
 });
