@@ -81,15 +81,16 @@ function oddOnes({ usual, tried }: Found): readonly Caution[] {
  * One treatment varies more than twice as much, more than luck and a higher yield explain, and plant numbers differ, so
  * that its average is shakier (C07).
  */
-function unlikeSpread({ usual, tried, pairs }: Found): readonly Caution[] {
+function unlikeSpread({ usual, tried }: Found): readonly Caution[] {
   const [before, after] = [usual.plants.length, tried.plants.length];
-  if (pairs !== null || before === after || Math.min(before, after) < 4) return [];
-  if (!isKnown(usual.deviation) || !isKnown(tried.deviation)) return [];
-  const wider = usual.deviation > tried.deviation ? usual : tried;
-  const [narrow, wide] = [usual.deviation, tried.deviation].toSorted((one, other) => one - other);
-  if (!((wide ?? 0) > 2 * (narrow ?? 0))) return [];
-  const luck = spreadTest(describe(valuesOf(usual.plants)).summary, describe(valuesOf(tried.plants)).summary);
-  return luck < LUCK ? [{ caution: "C07", name: wider.name, role: wider.role }] : [];
+  // of pairs, there are as many plants of each
+  if (before === after || Math.min(before, after) < 4) return [];
+  const [one, other] = [describe(valuesOf(usual.plants)).summary, describe(valuesOf(tried.plants)).summary];
+  const [narrow, wide] = [Math.min(one.variance, other.variance), Math.max(one.variance, other.variance)];
+  // twice the standard deviation is four times the variance
+  if (wide <= 4 * narrow || !(spreadTest(one, other) < LUCK)) return [];
+  const { name, role } = one.variance > other.variance ? usual : tried;
+  return [{ caution: "C07", name, role }];
 }
 
 /** A gap in unevenness that luck gives less often than this is taken as real. */

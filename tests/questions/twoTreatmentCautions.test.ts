@@ -60,6 +60,43 @@ it.each(cases.map(([code, fires, not, how = "separate"]) => ({ code, fires, not,
   },
 );
 
+it("C01 counts separate plants of each treatment, or pairs", () => {
+  const [few, more] = [usual.slice(0, 3), tried.slice(0, 5)];
+  expect(cautions(few, more)).toContainEqual(expect.objectContaining({ caution: "C01", plants: [3, 5], pairs: false }));
+  expect(cautions(usual.slice(0, 5), more, { how: "pairs" })).toContainEqual(
+    expect.objectContaining({ caution: "C01", plants: [5, 5], pairs: true }),
+  );
+});
+
+describe("C07", () => {
+  const narrow = [9, 12, 10, 12, 10, 10, 11, 12, 10, 12, 10, 9, 9, 12];
+  const wide = [8, 12, 11, 13, 12, 8, 14, 6, 8, 10, 6, 13, 8, 10, 8, 10, 7, 13, 14, 13];
+  const unlike = (...found: readonly [Cells, Cells]) => cautions(...found).filter(({ caution }) => caution === "C07");
+
+  // by R's sd() and var.test() of shares of the averages: 2.198 times the spread, p .004
+  it("names the treatment that varies more, be it the usual or the new", () => {
+    expect(unlike(["Bare", ...narrow], ["Straw", ...wide])).toEqual([{ caution: "C07", name: "Straw", role: "new" }]);
+    expect(unlike(["Bare", ...wide], ["Straw", ...narrow])).toEqual([{ caution: "C07", name: "Bare", role: "usual" }]);
+  });
+
+  // 1.934 times the spread, p .015
+  it("says nothing below twice the spread, however sure that is", () => {
+    const less = [10, 9, 12, 12, 10, 12, 12, 9, 9, 10, 10, 10, 12, 11];
+    const more = [9, 14, 13, 11, 7, 7, 11, 8, 12, 15, 8, 11, 10, 12, 8, 9, 11, 11, 7, 12];
+    expect(unlike(less, more)).toEqual([]);
+  });
+
+  it("is raised beside plants that are all alike, and not where all of both are", () => {
+    expect(unlike([5, 5, 5, 5], wide)).toMatchObject([{ role: "new" }]);
+    expect(unlike([5, 5, 5, 5], [6, 6, 6, 6, 6])).toEqual([]);
+  });
+
+  it("is for separate plants: pairs are as many of each", () => {
+    const pairs = cautions(narrow, wide.slice(0, 14), { how: "pairs" });
+    expect(codes(pairs)).not.toContain("C07");
+  });
+});
+
 it("C15 fires for zeros that may be empty cells", () => {
   const call = given({ usual: [...usual, 0], new: tried });
   const doubtful = { ...call, usual: { ...call.usual, zerosVerified: false } } as typeof call;
@@ -104,12 +141,21 @@ describe("luck", () => {
     expect(codes(cautions([8, 9, 9, 10], [6, ...spread, 18, 9, 11]))).toContain("C22");
     // t says p .027, the label swap .166
     expect(codes(cautions([8, 9, 9, 10], [7, ...spread, 16, 9, 11]))).not.toContain("C22");
-    // three against three: t says p .013, the label swap cannot say less than .1
-    expect(codes(cautions([12, 15, 11], [18, 21, 19]))).not.toContain("C22");
+    // t says p .084, too far from its bar, the label swap .018
+    expect(codes(cautions([9, 8, 8, 8, 11, 10, 9, 8], [17, 8, 15, 16]))).not.toContain("C22");
+    // three against three: t says p .045, the label swap cannot say less than .1
+    expect(codes(cautions([11, 12, 13], [20, 15, 19]))).not.toContain("C22");
+    // three against five: t says p .068, the label swap .018
+    expect(codes(cautions([7, 16, 13], [19, 23, 21, 20, 22]))).not.toContain("C22");
+    // five pairs: t says p .046, the label swap 4 of 32
+    const pairs = cautions([10, 12, 14, 15, 13], [15, 13, 18, 20, 13], { how: "pairs" });
+    expect(codes(pairs)).not.toContain("C22");
   });
 
   it("C30 where a difference was just found, with a wide range or by a trial likely to miss half of it", () => {
     expect(codes(cautions([20, 19, 9, 28, 9, 18], [18, 38, 20, 27, 30, 43]))).toContain("C30");
+    // the wide range alone: by R's pt(), such a trial finds a change halfway to 95 % 72 times in 100
+    expect(codes(cautions([20, 19, 9, 28, 9, 18], [18, 38, 20, 27, 30, 43], { worthwhile: 0.95 }))).toContain("C30");
     const just = fragile.map((value) => value - 0.1);
     expect(codes(cautions(level, just, { worthwhile: 0.01 }))).toContain("C30");
     expect(codes(cautions(level, just, { worthwhile: 0.12 }))).not.toContain("C30");
