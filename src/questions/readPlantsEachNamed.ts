@@ -1,10 +1,10 @@
 import { isEmpty } from "../nouns/cell";
 import type { CellRange } from "../nouns/cellRange";
-import { isProblem, type Problem } from "../nouns/problem";
+import type { Problem } from "../nouns/problem";
 import { widthOf } from "../ranges/cellsOf";
 import { cellText } from "../ranges/cellText";
 import { labelKey } from "../ranges/labelKey";
-import { type Argument, oneCell } from "../ranges/option";
+import type { Argument } from "../ranges/option";
 import { placeOf } from "../ranges/placeOf";
 import { plainLabel } from "../ranges/plainLabel";
 import { readWhole } from "../ranges/readWhole";
@@ -67,9 +67,6 @@ function isHeading(plants: number | Problem): boolean {
 }
 
 function oneForAll(given: CellRange): PlantsSetOut | null | Problem {
-  const one = oneCell(given, RULE.argument);
-  if (isProblem(one)) return one;
   const plants = readWhole(given, RULE);
-  if (plants === null || typeof plants === "object") return plants;
-  return { of: () => plants, names: [] };
+  return typeof plants === "object" ? plants : { of: () => plants, names: [] };
 }

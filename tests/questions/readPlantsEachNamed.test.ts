@@ -34,6 +34,40 @@ it("is a number for each name, below headings or not, whatever the letter case",
   }
 });
 
+it("two empty columns name nothing", () => {
+  const nothing = taken(read([[null, null]]));
+  expect([nothing.names, nothing.of("Straw")]).toEqual([[], null]);
+});
+
+it("several cells in one column are no number for all", () => {
+  expect(read([[6], [7]])).toMatchObject({ problem: "one-cell-wanted", argument: "plants_each", rows: 2, columns: 1 });
+});
+
+it("one number for all must be a whole one above 0", () => {
+  expect(read([[0]])).toMatchObject({ problem: "not-whole", low: 1 });
+  expect(read([["some"]])).toMatchObject({ problem: "not-a-number", given: "some" });
+});
+
+it("a number without its name is named where it stands, a typed one below the first row too", () => {
+  const second = ["Straw", 8] as const;
+  const problem = "number-without-name";
+  expect(read([[null, 6], second])).toMatchObject({ problem, place: { cell: "C2" }, given: "6" });
+  expect(read([second, ["Bare", 7], [null, "6"]])).toMatchObject({ problem, place: { cell: "C4" }, given: "6" });
+});
+
+it.each([
+  [null, { problem: "plants-each-lacks", name: "Bare" }],
+  [0, { problem: "not-whole", given: 0 }],
+  [2.5, { problem: "not-whole", given: 2.5 }],
+])("a first row with %j for its number is no heading", (number, problem) => {
+  expect(
+    read([
+      ["Bare", number],
+      ["Straw", 8],
+    ]),
+  ).toMatchObject(problem);
+});
+
 it.each([
   [
     "a name without its number",
