@@ -25,3 +25,12 @@ it("a range is wide above 100 points, and without an end", () => {
   expect(isWide({ low: 0.1, high: none })).toBe(true);
   expect(isWide({ low: { absent: "no-lower-limit" }, high: 0.2 })).toBe(true);
 });
+
+it("where no change could be told, none was barely found", () => {
+  const why = { absent: "all-equal" } as const;
+  expect(isBarelyFound({ verdict: "none", change: why, changeRange: { low: why, high: why } })).toBe(false);
+});
+
+it("a range of 100 points to the digit is not wide", () => {
+  expect(isWide({ low: -0.5, high: 0.5 })).toBe(false);
+});

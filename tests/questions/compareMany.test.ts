@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { isProblem } from "../../src/nouns/problem";
 import { compareMany } from "../../src/questions/compareMany";
 import { toCellRange } from "../../src/ranges/toCellRange";
+import { given } from "./range";
 
 const range = (argument: string, values: readonly unknown[]) =>
   toCellRange(
@@ -61,4 +62,49 @@ it("the plant without which a verdict is lost by far is named (C21)", () => {
 it("nothing rests on one plant where the gap is wide", () => {
   const { cautions } = found([10, 11, 12, 10, 11, 12, 20, 21, 22, 20, 21, 22], [...usual, ...tried]);
   expect(cautions().map(({ caution }) => caution)).not.toContain("C21");
+});
+
+const named = given({
+  amounts: [4, 5, 6, 7, 8, 9],
+  treatments: ["Bare soil", "Bare soil", "Straw", "Straw", "Bark", "Bark"],
+});
+
+it("without a word on how, all are set against the usual where one is named, else each against each", () => {
+  expect(compareMany(named)).toMatchObject({ how: "all pairs", usual: null });
+  expect(compareMany({ ...named, ...given({ usual: null }) })).toMatchObject({ how: "all pairs", usual: null });
+  expect(compareMany({ ...named, ...given({ usual: " bare  SOIL" }) })).toMatchObject({
+    how: "against usual",
+    usual: "Bare soil",
+  });
+  expect(compareMany({ ...named, ...given({ usual: "Straw", how: "all pairs" }) })).toMatchObject({
+    how: "all pairs",
+    usual: "Straw",
+  });
+});
+
+it("the usual is the name of one treatment", () => {
+  const names = ["Bare soil", "Straw", "Bark"];
+  expect(compareMany({ ...named, ...given({ usual: ["Straw", "Bark"] }) })).toEqual({
+    problem: "one-cell-wanted",
+    argument: "usual",
+    rows: 2,
+    columns: 1,
+  });
+  expect(compareMany({ ...named, ...given({ usual: "bare" }) })).toEqual({
+    problem: "unknown-treatment",
+    given: "bare",
+    names,
+  });
+  expect(compareMany({ ...named, ...given({ how: "against usual" }) })).toEqual({ problem: "usual-not-named", names });
+});
+
+it("twenty treatments are compared, not one more", () => {
+  const plants = (count: number) =>
+    given({
+      amounts: Array.from({ length: 2 * count }, (_, at) => 10 + (at % 7)),
+      treatments: Array.from({ length: 2 * count }, (_, at) => `mulch ${at % count}`),
+    });
+  expect(compareMany(plants(20))).toMatchObject({ finding: "many-treatments" });
+  expect(compareMany(plants(21))).toEqual({ problem: "too-many-treatments", count: 21, most: 20 });
+  expect(compareMany(plants(1))).toEqual({ problem: "too-few-treatments", names: ["mulch 0"] });
 });
