@@ -18,4 +18,5 @@ it("is null when left out, and refuses anything else", () => {
   expect(readBeds(range("beds", "each"))).toMatchObject({ problem: "unknown-choice", argument: "beds" });
   expect(readBeds(range("beds", 0))).toMatchObject({ problem: "not-whole", low: 1 });
   expect(readBeds(range("beds", 2.5))).toMatchObject({ problem: "not-whole" });
+  expect(readBeds(range("beds", true))).toMatchObject({ problem: "not-a-number", argument: "beds", given: "TRUE" });
 });
