@@ -95,7 +95,7 @@ function unlikeSpread({ usual, tried }: Found): readonly Caution[] {
 
 /** A gap in unevenness that luck gives less often than this is taken as real. */
 const LUCK = 0.05;
-/** From here on (150 %) a change is likely to be told as the wrong number of times. */
+/** Above this (150 %), a change is likely to be told as the wrong number of times. */
 const TOLD_WRONG = 1.5;
 
 function luckCautions(found: Found, compared: Compared): readonly Caution[] {

@@ -49,6 +49,18 @@ const cases: readonly (readonly [
   ["C07", [usual, [5, 38, 12, 30, 21]], [usual, [22.1, 20.2, 24.1, 23.2, 21]]],
   ["C14", [[...usual, "~11"], tried], [[...usual, 11], tried]],
   ["C16", [usual, usual.map((value) => value * 2.51)], [usual, usual.map((value) => value * 2.49)]],
+  // averages of 10 and 25: 150 % to the digit
+  [
+    "C16",
+    [
+      [8, 10, 12, 10],
+      [20, 25, 30, 25.1],
+    ],
+    [
+      [8, 10, 12, 10],
+      [20, 25, 30, 25],
+    ],
+  ],
   ["C35", [[3, 4, 6, 7, 5], tried], [[3, 4, 6, 7, 6], tried]],
 ];
 
