@@ -18,9 +18,8 @@ export function tellTotalsOnly(found: TotalsOnly): Told {
 
 /** Both averages and the change; with a total of 0 both amounts and the one end that is left. */
 function averages(found: TotalsOnly): string {
-  const { usual, tried, unit, change, bound } = found;
-  if (found.nothingIn !== null) return `No answer: there is no number in ${found.nothingIn}.`;
-  if (!isKnown(usual.perPlant) || !isKnown(tried.perPlant)) return "No answer.";
+  const { usual, tried, unit, change, bound, nothingIn } = found;
+  if (!isKnown(usual.perPlant) || !isKnown(tried.perPlant)) return `No answer: there is no number in ${nothingIn}.`;
   if (usual.total === 0 && tried.total === 0) return "No answer: both totals are 0.";
   const perPlant = {
     unit,
@@ -42,8 +41,8 @@ function ifPlantsDiffer({ changeRange, unevenness }: TotalsOnly): string {
   return range === null ? "" : `${taken}, the true change may be ${range}.`;
 }
 
-function say({ usual, tried, unit, change, nothingIn }: TotalsOnly): string {
-  if (nothingIn !== null || !isKnown(usual.total) || !isKnown(tried.total)) return "We have no answer this season.";
+function say({ usual, tried, unit, change }: TotalsOnly): string {
+  if (!isKnown(usual.total) || !isKnown(tried.total)) return "We have no answer this season.";
   if (usual.total === 0 && tried.total === 0) return "We have no answer this season. Both totals are 0.";
   const fromTried = `${amountText(tried.total, unit, 6)} from ${counted(tried.plants, "plant")}`;
   const fromUsual = `${amountText(usual.total, unit, 6)} from ${usual.plants}`;
