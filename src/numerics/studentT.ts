@@ -1,6 +1,7 @@
 import { betaRatioQuantile, type KnownShare } from "./betaQuantile";
 import { betaTails } from "./incompleteBeta";
 import { guessStudentT } from "./jstat";
+import { nearNormal } from "./nearNormal";
 import * as normal from "./normal";
 
 /** From here on the series in 1/df holds six digits at the usual alphas, and takes a third of the time of jstat's guess. */
@@ -56,16 +57,4 @@ export function twoSidedCritical(alpha: number, df: number): number {
 export function quantile(p: number, df: number): number {
   if (p < 0.5) return -twoSidedCritical(2 * p, df);
   return twoSidedCritical(2 * (1 - p), df);
-}
-
-/** Student's t beside the normal z of the same share: Abramowitz & Stegun 26.7.5, up to 1/df⁴. */
-function nearNormal(z: number, df: number): number {
-  const s = z * z;
-  const terms = [
-    (s + 1) / 4,
-    ((5 * s + 16) * s + 3) / 96,
-    (((3 * s + 19) * s + 17) * s - 15) / 384,
-    ((((79 * s + 776) * s + 1482) * s - 1920) * s - 945) / 92160,
-  ];
-  return z * (1 + terms.reduceRight((sum, term) => (sum + term) / df, 0));
 }
