@@ -14,7 +14,7 @@ const stryker = fileURLToPath(new URL("../node_modules/@stryker-mutator/core/bin
 const [only, files] = process.argv.slice(2);
 for (const room of only === undefined ? FIVE : [only]) {
   const faults = files ?? `src/${room}/**/*.ts`;
-  // its own tests alone: a room's faults are to be caught where they are made
+  // which tests are to notice: see .vitest.mutation.config.ts
   const aside = READ_LONG.includes(room) ? ["--ignoreStatic"] : [];
   const { status } = spawnSync(
     process.execPath,

@@ -3,7 +3,7 @@ import { middleAndEnds } from "../methods/middleAndEnds";
 import { type PooledUnevenness, pooledUnevenness, unevennessLimits } from "../methods/unevenness";
 import { withinBeds } from "../methods/withinBeds";
 import type { Caution } from "../nouns/caution";
-import type { TreatmentUnevenness, Unevenness } from "../nouns/findings/unevenness";
+import type { Unevenness } from "../nouns/findings/unevenness";
 import { lazy } from "../nouns/lazy";
 import type { Place } from "../nouns/place";
 import { isProblem, type Problem } from "../nouns/problem";
@@ -41,9 +41,10 @@ function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly
     treatments: groups.map(({ group, described, odd: own }) => ({
       name: group[0]?.treatmentName ?? read.sample.name,
       odd: own,
-      ...figures(group, { unevenness: described.unevenness, df: described.summary.n - 1 }),
+      ...figures(described, { unevenness: described.unevenness, df: described.summary.n - 1 }),
+      ...middleAndEnds(valuesOf(group)),
     })),
-    all: { name: null, odd, ...figures(plants, pooled) },
+    all: { name: null, odd, ...figures(describe(valuesOf(plants)), pooled), ...middleAndEnds(valuesOf(plants)) },
     withinBeds: withBeds,
     unit: read.sample.unit,
     leftOut,
@@ -57,11 +58,9 @@ function found(read: Labelled, plants: readonly GardenPlant[], leftOut: readonly
   };
 }
 
-function figures(plants: readonly GardenPlant[], pooled: PooledUnevenness): Omit<TreatmentUnevenness, "name" | "odd"> {
-  const values = valuesOf(plants);
-  const { summary, mean, deviation } = describe(values);
+function figures({ summary, mean, deviation }: Description, pooled: PooledUnevenness) {
   const range = unevennessLimits(pooled);
-  return { plants: summary.n, mean, deviation, unevenness: pooled.unevenness, range, ...middleAndEnds(values) };
+  return { plants: summary.n, mean, deviation, unevenness: pooled.unevenness, range };
 }
 
 function byTreatment(plants: readonly GardenPlant[]): readonly (readonly GardenPlant[])[] {

@@ -1,30 +1,11 @@
 import { describe, expect, it } from "vitest";
-import type { Cell } from "../../src/nouns/cell";
 import { pickLosses } from "../../src/questions/pickLosses";
-import { readPicks } from "../../src/ranges/readPicks";
-import { found, range } from "./range";
-
-type Row = readonly [plant: string, day: string | null, amount: Cell];
+import { type Pick, smallPicks } from "./smallPicks";
 
 /** The losses of a log of picks in July 2023 that begins with a plant that lives. */
-function losses(...rows: readonly Row[]) {
-  const log: readonly Row[] = [["B9", "2023-07-01", 250], ...rows];
-  const column = (argument: string, at: 0 | 1 | 2) =>
-    range(
-      argument,
-      log.map((row) => row[at]),
-    );
-  const read = readPicks({
-    owners: column("plants", 0),
-    ownerKind: "plant",
-    amounts: column("amounts", 2),
-    dates: column("dates", 1),
-    lossNotes: null,
-    besides: [],
-    unit: null,
-    start: null,
-  });
-  return [...pickLosses(found(read)).values()];
+function losses(...picks: readonly Pick[]) {
+  const log = smallPicks([["B9", "2023-07-01", 250], ...picks], "plant");
+  return [...pickLosses(log).values()];
 }
 
 /** 2023-07-01 as a sheet's number is 45 108. */
@@ -46,7 +27,7 @@ describe("a plant called lost twice", () => {
 });
 
 describe("picked after the loss", () => {
-  it.each<[string, readonly Row[], number, boolean]>([
+  it.each<[string, readonly Pick[], number, boolean]>([
     [
       "what stands on later days adds up",
       [

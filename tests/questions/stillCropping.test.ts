@@ -1,32 +1,15 @@
 import { expect, it } from "vitest";
 import { stillCropping } from "../../src/questions/stillCropping";
-import { readPicks } from "../../src/ranges/readPicks";
-import { found, range } from "./range";
+import { type Pick, smallPicks } from "./smallPicks";
 
 /** Of each treatment, the grams picked before the last week and those picked on the last day. */
 function late(picked: Readonly<Record<string, readonly [before: number, after: number]>>) {
   const names = Object.keys(picked);
-  const picks = Object.entries(picked).flatMap(([name, [before, after]]) => [
+  const picks = Object.entries(picked).flatMap(([name, [before, after]]): readonly Pick[] => [
     [name, "2023-07-01", before],
     [name, "2023-08-20", after],
   ]);
-  const column = (argument: string, at: number) =>
-    range(
-      argument,
-      picks.map((pick) => pick[at] ?? null),
-    );
-  const log = found(
-    readPicks({
-      owners: column("treatments", 0),
-      ownerKind: "name",
-      amounts: column("amounts", 2),
-      dates: column("dates", 1),
-      lossNotes: null,
-      besides: [],
-      unit: null,
-      start: null,
-    }),
-  );
+  const log = smallPicks(picks, "name");
   return stillCropping(log, { names, groupOf: Int32Array.from(names.keys()) });
 }
 
