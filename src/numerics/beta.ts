@@ -4,7 +4,7 @@ import { guessBeta } from "./jstat";
 
 /** The share of a Beta(a, b) variable below x in [0, 1]; a, b > 0; NaN outside the domain. */
 export function lowerTail(x: number, a: number, b: number): number {
-  return betaTails({ x, y: 1 - x }, a, b).lower;
+  return betaTails({ x, y: 1 - x }, { a, b }).lower;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { betaKernel, betaTails } from "./incompleteBeta";
+import { betaKernel, betaTails, type Shape } from "./incompleteBeta";
 import { solveInLogs } from "./solveInLogs";
 
 /** Which share is known: below the ratio looked for, or above it. Give the smaller of the two. */
@@ -8,12 +8,6 @@ export interface KnownShare {
   readonly share: number;
 }
 
-/** The two parameters of a beta distribution, both above 0. */
-export interface Shape {
-  readonly a: number;
-  readonly b: number;
-}
-
 /**
  * The ratio r = x/(1 − x) that splits a Beta(a, b) variable x into the wanted shares.
  *
@@ -21,13 +15,15 @@ export interface Shape {
  *
  * @param start a first guess at r
  */
-export function betaRatioQuantile(known: KnownShare, { a, b }: Shape, start: number): number {
+export function betaRatioQuantile(known: KnownShare, shape: Shape, start: number): number {
   const { side, share } = known;
   const rising = side === "lower";
   return solveInLogs({ area: share, rising }, start, (ratio) => {
     const split = { x: ratio / (1 + ratio), y: 1 / (1 + ratio) };
-    const slope = betaKernel(split, a, b);
-    return { area: betaTails(split, a, b)[side], growth: rising ? slope : -slope, bend: a * split.y - b * split.x };
+    const slope = betaKernel(split, shape);
+    const area = betaTails(split, shape, slope)[side];
+    const bend = shape.a * split.y - shape.b * split.x;
+    return { area, growth: rising ? slope : -slope, bend };
   });
 }
 

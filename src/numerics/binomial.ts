@@ -25,5 +25,5 @@ function tails(k: number, n: number, p: number): Tails {
   if (k < 0) return fromLower(0);
   if (k >= n) return fromLower(1);
   const whole = Math.floor(k);
-  return betaTails({ x: 1 - p, y: p }, n - whole, whole + 1);
+  return betaTails({ x: 1 - p, y: p }, { a: n - whole, b: whole + 1 });
 }

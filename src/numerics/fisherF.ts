@@ -18,7 +18,7 @@ export function upperTail(f: number, d1: number, d2: number): number {
   if (d2 === Number.POSITIVE_INFINITY) return chiSquare.upperTail(d1 * f, d1);
   const above = d1 * Math.max(f, 0);
   if (above === Number.POSITIVE_INFINITY) return 0;
-  return betaTails({ x: d2 / (d2 + above), y: above / (d2 + above) }, d2 / 2, d1 / 2).lower;
+  return betaTails({ x: d2 / (d2 + above), y: above / (d2 + above) }, { a: d2 / 2, b: d1 / 2 }).lower;
 }
 
 /** The F below which the share p lies; 0 at 0, ∞ at 1. NaN outside the domain of upperTail or for p outside [0, 1]. */

@@ -1,5 +1,4 @@
-import type { Shape } from "./betaQuantile";
-import { betaKernel, betaTails, type Split } from "./incompleteBeta";
+import { betaKernel, betaTails, type Shape, type Split } from "./incompleteBeta";
 import { gammaKernel } from "./incompleteGamma";
 
 /**
@@ -27,8 +26,10 @@ function mixture(split: Split, { a, b }: Shape, rate: number): number {
   // counts below this have a Poisson share, and a smaller tail each, that cannot show in the sum
   const first = Math.max(0, Math.floor(rate - 9 * Math.sqrt(rate) - 9));
   let share = poissonShare(first, rate);
-  let tail = betaTails(split, a, b + first).lower;
-  let rise = split.y === 0 ? 0 : betaKernel(split, a, b + first) / (b + first);
+  const shape = { a, b: b + first };
+  const kernel = split.y === 0 ? 0 : betaKernel(split, shape);
+  let tail = betaTails(split, shape, kernel).lower;
+  let rise = kernel / shape.b;
   let sum = 0;
   for (let j = first; ; j += 1) {
     sum += share * tail;

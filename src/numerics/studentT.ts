@@ -1,6 +1,6 @@
 import { betaRatioQuantile, type KnownShare } from "./betaQuantile";
 import { betaTails } from "./incompleteBeta";
-import { guessStudentT } from "./jstat";
+import { guessNormal, guessStudentT } from "./jstat";
 import { nearNormal } from "./nearNormal";
 import * as normal from "./normal";
 
@@ -29,7 +29,7 @@ export function twoSidedTail(t: number, df: number): number {
   if (df === Number.POSITIVE_INFINITY) return Math.min(1, 2 * normal.upperTail(Math.abs(t)));
   const square = t * t;
   if (square === Number.POSITIVE_INFINITY) return 0;
-  return betaTails({ x: df / (df + square), y: square / (df + square) }, df / 2, 0.5).lower;
+  return betaTails({ x: df / (df + square), y: square / (df + square) }, { a: df / 2, b: 0.5 }).lower;
 }
 
 /**
@@ -48,7 +48,7 @@ export function twoSidedCritical(alpha: number, df: number): number {
   if (alpha === 0) return Number.POSITIVE_INFINITY;
   if (alpha === 1) return 0;
   if (df === Number.POSITIVE_INFINITY) return -normal.quantile(alpha / 2);
-  const guess = (df < MANY ? guessStudentT(alpha / 2, df) : nearNormal(-normal.quantile(alpha / 2), df)) ** 2 / df;
+  const guess = (df < MANY ? guessStudentT(alpha / 2, df) : nearNormal(guessNormal(alpha / 2), df)) ** 2 / df;
   const known: KnownShare = alpha <= 0.5 ? { side: "upper", share: alpha } : { side: "lower", share: 1 - alpha };
   return Math.sqrt(df * betaRatioQuantile(known, { a: 0.5, b: df / 2 }, guess));
 }
