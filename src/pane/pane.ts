@@ -1,4 +1,7 @@
 import "./pane.css";
+import "./dom/controls.css";
+import "./explain/explanation.css";
+import "./plots/pictures.css";
 import type { Desk } from "../answers/desk";
 import type { Sheet } from "../host/sheet";
 import { comparisons } from "./beside/comparisons";

@@ -1,7 +1,7 @@
 /** A point of a picture, in its own units from the upper left corner. */
 export type Point = readonly [x: number, y: number];
 
-/** One mark of a picture; `look` is its class in pane.css. */
+/** One mark of a picture; `look` is its class in pictures.css. */
 export type Mark =
   | { readonly mark: "line"; readonly look: string; readonly points: readonly Point[] }
   | { readonly mark: "dot"; readonly look: string; readonly at: Point; readonly radius: number }
