@@ -1,8 +1,8 @@
-import type { Formats } from "../nouns/block";
 import type { CellRange } from "../nouns/cellRange";
 import type { Finding } from "../nouns/finding";
 import type { Line, Outputs } from "../nouns/line";
 import type { Problem } from "../nouns/problem";
+import type { Formats } from "../nouns/shownOutputs";
 
 /** What a refused call says: the error's code and its sentence. */
 export interface Refusal {

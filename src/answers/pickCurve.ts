@@ -1,6 +1,6 @@
 import type { Columns } from "../cells/showable";
-import type { Block } from "../nouns/block";
 import type { PickCurve } from "../nouns/findings/pickCurve";
+import type { ShownOutputs } from "../nouns/shownOutputs";
 import { pickCurve } from "../questions/pickCurve";
 import { dayText } from "../words/dayText";
 import type { WorksheetFunction } from "./worksheetFunction";
@@ -41,13 +41,13 @@ function columns(found: PickCurve): Columns {
 }
 
 /** One row: the share of each treatment. */
-function shares({ treatments }: PickCurve): Block {
+function shares({ treatments }: PickCurve): ShownOutputs {
   return {
     outputs: [treatments.map(({ lastWeek }) => lastWeek ?? "no harvest")],
     formats: [treatments.map(() => "percent")],
   };
 }
 
-function labelled(label: string, { outputs, formats }: Block): Block {
+function labelled(label: string, { outputs, formats }: ShownOutputs): ShownOutputs {
   return { outputs: outputs.map((row) => [label, ...row]), formats: formats.map((row) => ["text", ...row]) };
 }

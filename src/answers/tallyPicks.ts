@@ -1,8 +1,8 @@
 import { plainBlock } from "../cells/blocks";
 import type { Columns } from "../cells/showable";
-import type { Block } from "../nouns/block";
 import type { PickTally, TalliedPlant } from "../nouns/findings/pickTally";
 import type { Output } from "../nouns/line";
+import type { ShownOutputs } from "../nouns/shownOutputs";
 import { tallyPicks } from "../questions/tallyPicks";
 import { dayText } from "../words/dayText";
 import { pickNoteText } from "../words/pickNote";
@@ -78,7 +78,7 @@ function statusText({ status, weightsMissing }: TalliedPlant): string {
 }
 
 /** The number of rows stands among the picks, where no other function would take it for a plant's amount. */
-function leftOutRow({ leftOut }: PickTally): Block {
+function leftOutRow({ leftOut }: PickTally): ShownOutputs {
   if (leftOut.length === 0) return plainBlock([]);
   const places = leftOut.slice(0, MOST_PLACES).map(({ place }) => placeText(place));
   const more = leftOut.length > MOST_PLACES ? [`${leftOut.length - MOST_PLACES} more`] : [];

@@ -1,5 +1,5 @@
-import type { Block } from "../nouns/block";
 import type { Problem } from "../nouns/problem";
+import type { ShownOutputs } from "../nouns/shownOutputs";
 import { columnBlock, lineBlock, oneCell, oneColumn, plainBlock, stacked } from "./blocks";
 import type { Columns, Showable } from "./showable";
 
@@ -11,7 +11,7 @@ import type { Columns, Showable } from "./showable";
  * @returns one cell, one column, or the whole table; a Problem that lists what can be shown, or that says why the one
  *   number asked for is missing
  */
-export function show(showable: Showable, show: string | null): Block | Problem {
+export function show(showable: Showable, show: string | null): ShownOutputs | Problem {
   const asked = fold(show ?? "answer");
   const { missing = null } = showable;
   if (missing?.shows.some((word) => fold(word) === asked)) return missing.problem;
@@ -24,14 +24,14 @@ export function show(showable: Showable, show: string | null): Block | Problem {
 }
 
 /** The whole table as it spills. */
-export function wholeTable({ columns, lines }: Showable): Block {
+export function wholeTable({ columns, lines }: Showable): ShownOutputs {
   const table = columns?.();
   if (table === undefined) return lineBlock(lines, 2);
   const whole = stacked(columnBlock(table), lineBlock(lines, table.header.length));
   return table.last === undefined ? whole : stacked(whole, table.last);
 }
 
-function standing(showable: Showable, asked: string): Block | null {
+function standing(showable: Showable, asked: string): ShownOutputs | null {
   switch (asked) {
     case "answer":
       return answerBlock(showable);
@@ -49,24 +49,24 @@ function standing(showable: Showable, asked: string): Block | null {
 }
 
 /** One cell, or the block that spills where the result is a list. */
-function answerBlock(showable: Showable): Block {
+function answerBlock(showable: Showable): ShownOutputs {
   const { answer, answerFormat = "text" } = showable;
   if (answer === null) return wholeTable(showable);
   const shown = answer();
   return typeof shown === "object" ? plainBlock(shown) : oneCell(shown, answerFormat);
 }
 
-function ownTable({ tables = {} }: Showable, asked: string): Block | null {
+function ownTable({ tables = {} }: Showable, asked: string): ShownOutputs | null {
   const found = Object.entries(tables).find(([word]) => fold(word) === asked);
   return found === undefined ? null : found[1]();
 }
 
-function ownOrLabel({ own, lines }: Showable, asked: string): Block | null {
+function ownOrLabel({ own, lines }: Showable, asked: string): ShownOutputs | null {
   const line = [...own, ...lines].find(({ label }) => fold(label) === asked);
   return line === undefined ? null : oneCell(line.value(), line.format);
 }
 
-function fromColumns(columns: Columns | undefined, asked: string): Block | null {
+function fromColumns(columns: Columns | undefined, asked: string): ShownOutputs | null {
   if (columns === undefined) return null;
   const { header, rows, main, formats } = columns;
   const at = header.findIndex((label) => fold(label) === asked);

@@ -1,6 +1,6 @@
-import type { Block } from "../nouns/block";
 import type { Line, LineFormat, Output, Outputs } from "../nouns/line";
 import type { Problem } from "../nouns/problem";
+import type { ShownOutputs } from "../nouns/shownOutputs";
 
 /** A table by rows: a header, and one row a treatment or plant. */
 export interface Columns {
@@ -12,7 +12,7 @@ export interface Columns {
   /** How the figures of each column are best shown; left out, as they come. */
   readonly formats?: readonly LineFormat[];
   /** Rows at the end of the whole table that belong to no column shown alone; their one value is among `own`. */
-  readonly last?: Block;
+  readonly last?: ShownOutputs;
 }
 
 /** A word that a grower may mistakenly type as *show* although it belongs to a later argument. */
@@ -45,7 +45,7 @@ export interface Showable {
   /** The function's own words for *show*: "short", "plan with". */
   readonly own: readonly Line[];
   /** The function's own words that show a block of cells: "all pairs", "anova". */
-  readonly tables?: Readonly<Record<string, () => Block>>;
+  readonly tables?: Readonly<Record<string, () => ShownOutputs>>;
   readonly foreign: readonly ForeignWord[];
   /** Null or left out when every number that is due is there. */
   readonly missing?: MissingNumber | null;

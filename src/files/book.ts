@@ -24,13 +24,13 @@ export interface BookSheet {
   readonly hidden: boolean;
   /** Rows by number, in each the cells by column; a cell that is empty and looks like any other is absent. */
   readonly rows: ReadonlyMap<number, ReadonlyMap<number, BookCell>>;
-  readonly merges: readonly Block[];
+  readonly merges: readonly Area[];
   /** Widths by column, in pixels; a column of the usual width is absent. */
   readonly widths: ReadonlyMap<number, number>;
 }
 
 /** A block of cells; both ends belong to it. */
-export interface Block {
+export interface Area {
   readonly top: number;
   readonly left: number;
   readonly bottom: number;

@@ -1,5 +1,5 @@
-import type { Block } from "../nouns/block";
 import type { ErrorOutput, Output } from "../nouns/line";
+import type { ShownOutputs } from "../nouns/shownOutputs";
 
 /** A number with the format to show it in, as Excel takes it from a worksheet function. */
 interface FormattedNumber {
@@ -9,7 +9,7 @@ interface FormattedNumber {
 }
 
 /** The block with its percents as such: 0.455 shows as 45.5%. Everything else stays a plain number or a text. */
-export function formatted({ outputs, formats }: Block): (Output | ErrorOutput | FormattedNumber)[][] {
+export function formatted({ outputs, formats }: ShownOutputs): (Output | ErrorOutput | FormattedNumber)[][] {
   return outputs.map((row, down) =>
     row.map((output, across) =>
       typeof output === "number" && formats[down]?.[across] === "percent" ? percent(output) : output,

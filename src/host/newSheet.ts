@@ -15,7 +15,7 @@ export interface NewCell {
 }
 
 /** Cells from an address ("B4") to the right and down; null leaves a cell empty. */
-export interface Block {
+export interface PlacedCells {
   readonly address: string;
   /** Every row has as many cells as the first. */
   readonly rows: readonly (readonly (NewCell | null)[])[];
@@ -25,7 +25,7 @@ export interface Block {
 export interface NewSheet {
   /** The name wanted; where it is taken, the sheet gets it with a number behind. */
   readonly name: string;
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly PlacedCells[];
   /** Widths of the columns in pixels, from column A on. */
   readonly widths: readonly number[];
 }

@@ -1,7 +1,7 @@
 import type { Desk } from "../../src/answers/desk";
 import { findCalls } from "../../src/formula/findCalls";
 import { freeSheetName } from "../../src/host/freeSheetName";
-import type { Block, NewCell, NumberFormat } from "../../src/host/newSheet";
+import type { NewCell, NumberFormat, PlacedCells } from "../../src/host/newSheet";
 import type { OwnSheet } from "../../src/host/ownSheet";
 import type { Entry, Reading, Selection, Sheet, SheetTrouble } from "../../src/host/sheet";
 import type { Cell } from "../../src/nouns/cell";
@@ -188,7 +188,7 @@ function trouble(kind: SheetTrouble["trouble"], where: string): SheetTrouble {
 }
 
 /** The cells of a block with their addresses. */
-function spotsOf({ address, rows }: Block): readonly { readonly spot: string; readonly cell: NewCell }[] {
+function spotsOf({ address, rows }: PlacedCells): readonly { readonly spot: string; readonly cell: NewCell }[] {
   const { row, column } = firstSpot(address);
   return rows.flatMap((cells, down) =>
     cells.flatMap((cell, across) =>

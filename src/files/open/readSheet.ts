@@ -1,10 +1,10 @@
 import type { Cell } from "../../nouns/cell";
-import type { Block, BookCell, BookSheet } from "../book";
+import type { Area, BookCell, BookSheet } from "../book";
 import { gridFormula } from "../formulas/gridFormula";
 import { isLive } from "../formulas/isLive";
 import type { Knowing } from "../knowing";
 import { mostCells } from "../mostCells";
-import { addressOf, blockOf } from "../xml/address";
+import { addressOf, areaOf } from "../xml/address";
 import { textOf } from "../xml/parts";
 import { attribute, element, elements, unescaped } from "../xml/xml";
 import type { Package } from "../zip/openPackage";
@@ -113,7 +113,7 @@ function bookCell(mark: CellMark, stored: StoredFormula | undefined, reading: Re
   return { ...plain, formula, ...spilled(stored.fills, reading) };
 }
 
-function spilled(fills: Block | undefined, { at }: Reading): Pick<BookCell, "spill"> {
+function spilled(fills: Area | undefined, { at }: Reading): Pick<BookCell, "spill"> {
   if (fills === undefined || (fills.top === fills.bottom && fills.left === fills.right)) return {};
   const { top, left, bottom, right } = fills;
   const spill = Array.from({ length: bottom - top + 1 }, (_, down) =>
@@ -141,8 +141,8 @@ function filledByOthers({ formulas, knowing }: Reading): ReadonlySet<string> {
   return filled;
 }
 
-function mergesIn(xml: string): readonly Block[] {
+function mergesIn(xml: string): readonly Area[] {
   return elements(element(xml, "mergeCells")?.inner ?? "", "mergeCell")
-    .map(({ attributes }) => blockOf(attribute(attributes, "ref") ?? ""))
+    .map(({ attributes }) => areaOf(attribute(attributes, "ref") ?? ""))
     .filter((block) => block !== undefined);
 }

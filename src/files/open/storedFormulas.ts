@@ -1,5 +1,5 @@
-import type { Block } from "../book";
-import { addressOf, blockOf } from "../xml/address";
+import type { Area } from "../book";
+import { addressOf, areaOf } from "../xml/address";
 import { attribute, element, type Tag, unescaped } from "../xml/xml";
 import type { CellMark, SheetScan } from "./scanSheet";
 import { shiftedFormula } from "./shiftedFormula";
@@ -9,7 +9,7 @@ export interface StoredFormula {
   /** In the file's form, without "=", written out where the file only points at another cell's. */
   readonly text: string;
   /** The block that it fills; absent of a formula for its own cell. */
-  readonly fills?: Block;
+  readonly fills?: Area;
   /** Number of the group that shares one text; absent of a formula of its own. */
   readonly shared?: string;
 }
@@ -37,7 +37,7 @@ function storedFormula(tag: Tag, mark: CellMark, masters: Map<string, Master>): 
   const kind = attribute(tag.attributes, "t");
   if (kind === "dataTable") return undefined;
   if (kind === "shared") return sharedFormula(attribute(tag.attributes, "si") ?? "", { text, mark }, masters);
-  const fills = kind === "array" ? blockOf(attribute(tag.attributes, "ref") ?? "") : undefined;
+  const fills = kind === "array" ? areaOf(attribute(tag.attributes, "ref") ?? "") : undefined;
   if (text === "") return undefined;
   return fills === undefined ? { text } : { text, fills };
 }

@@ -1,4 +1,4 @@
-import type { Block, BookChart, BookSheet } from "../book";
+import type { Area, BookChart, BookSheet } from "../book";
 import { chartXml } from "./chartXml";
 import { addPart, type Draft, freePath, inside, write } from "./draft";
 import { drawingXml, type PlacedChart } from "./drawingXml";
@@ -45,7 +45,7 @@ function onePageWide(xml: string): string {
 }
 
 /** A chart covers the merge of its cell. */
-function chartsOf({ rows, merges }: BookSheet): readonly { readonly chart: BookChart; readonly block: Block }[] {
+function chartsOf({ rows, merges }: BookSheet): readonly { readonly chart: BookChart; readonly block: Area }[] {
   return [...rows].flatMap(([row, columns]) =>
     [...columns].flatMap(([column, { chart }]) => {
       if (chart === undefined) return [];

@@ -1,10 +1,10 @@
-import type { Block, BookChart } from "../book";
+import type { Area, BookChart } from "../book";
 import { escaped } from "../xml/xml";
 
 /** A chart on a sheet, and the id under which the drawing points at its part. */
 export interface PlacedChart {
   readonly chart: BookChart;
-  readonly block: Block;
+  readonly block: Area;
   readonly id: string;
 }
 

@@ -1,12 +1,12 @@
 import type { Cell } from "../../nouns/cell";
-import type { Block, BookCell, BookSheet } from "../book";
+import type { Area, BookCell, BookSheet } from "../book";
 
 /** What a file has in a cell: of a filled block, every cell has its own value. */
 export interface EffectiveCell {
   readonly value: Cell;
   readonly formula?: string;
   /** The block that the formula fills, where that is more than its own cell. */
-  readonly fills?: Block;
+  readonly fills?: Area;
   readonly look?: number;
 }
 

@@ -1,6 +1,6 @@
-import type { Block, BookSheet } from "../book";
+import type { Area, BookSheet } from "../book";
 import { digits } from "../open/columnWidths";
-import { blockOf, referenceOf } from "../xml/address";
+import { areaOf, referenceOf } from "../xml/address";
 import { attribute, element, elements, prefixOf, withAttribute } from "../xml/xml";
 import { replaced } from "./draft";
 
@@ -14,7 +14,7 @@ export function layOut(xml: string, before: BookSheet, now: BookSheet): string {
 }
 
 function withMerges(xml: string, before: BookSheet, now: BookSheet): string {
-  const list = (blocks: readonly Block[]) => blocks.map(referenceOf).sort();
+  const list = (blocks: readonly Area[]) => blocks.map(referenceOf).sort();
   const merges = list(now.merges);
   if (merges.join() === list(before.merges).join()) return xml;
   const p = prefixOf(xml, "worksheet");
@@ -73,14 +73,14 @@ function placed({ from, to, attributes }: Columns): string {
 /** The block that the sheet says it uses grows with what was written outside it. */
 function withExtent(xml: string, { rows }: BookSheet): string {
   const said = attribute(element(xml, "dimension")?.attributes ?? "", "ref") ?? "";
-  const block = blockOf(said);
+  const block = areaOf(said);
   if (block === undefined || rows.size === 0) return xml;
   const reference = referenceOf(grown(block, rows));
   if (reference === said) return xml;
   return replaced(xml, "dimension", (tag) => tag.replace(/ref\s*=\s*["'][^"']*["']/, `ref="${reference}"`));
 }
 
-function grown(block: Block, rows: BookSheet["rows"]): Block {
+function grown(block: Area, rows: BookSheet["rows"]): Area {
   let { top, left, bottom, right } = block;
   for (const [row, columns] of rows) {
     [top, bottom] = [Math.min(top, row), Math.max(bottom, row)];

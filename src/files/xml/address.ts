@@ -1,4 +1,4 @@
-import type { Block } from "../book";
+import type { Area } from "../book";
 
 /** Excel's last row and column, counted from 0. */
 export const last = { row: 1_048_575, column: 16_383 } as const;
@@ -36,7 +36,7 @@ export function placeOf(address: string): Place | undefined {
 }
 
 /** The block that "B2:C9" or "B2" names; undefined of anything else. */
-export function blockOf(reference: string): Block | undefined {
+export function areaOf(reference: string): Area | undefined {
   const [from = "", to = from] = reference.split(":");
   const [first, second] = [placeOf(from), placeOf(to)];
   if (first === undefined || second === undefined) return undefined;
@@ -44,7 +44,7 @@ export function blockOf(reference: string): Block | undefined {
 }
 
 /** "B2:C9" of a block, "B2" of a block of one cell. */
-export function referenceOf({ top, left, bottom, right }: Block): string {
+export function referenceOf({ top, left, bottom, right }: Area): string {
   const first = addressOf({ row: top, column: left });
   return top === bottom && left === right ? first : `${first}:${addressOf({ row: bottom, column: right })}`;
 }

@@ -1,5 +1,5 @@
 import { freeSheetName } from "../freeSheetName";
-import type { Block, NewCell, NewSheet } from "../newSheet";
+import type { NewCell, NewSheet, PlacedCells } from "../newSheet";
 import type { SheetTrouble } from "../sheet";
 import { patienceForMany } from "./answeredSoon";
 import { inExcel } from "./inExcel";
@@ -79,7 +79,7 @@ function fill(sheet: Excel.Worksheet, { blocks, widths }: NewSheet): void {
   for (const block of blocks) fillBlock(sheet, block);
 }
 
-function fillBlock(sheet: Excel.Worksheet, { address, rows }: Block): void {
+function fillBlock(sheet: Excel.Worksheet, { address, rows }: PlacedCells): void {
   const corner = sheet.getRange(address);
   const block = corner.getResizedRange(rows.length - 1, (rows[0]?.length ?? 1) - 1);
   // The format first: a cell formatted as text would keep a formula as text.

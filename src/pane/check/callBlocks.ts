@@ -6,7 +6,7 @@ import type { Context } from "../context";
 import { asTrouble } from "../trouble";
 
 /** Cells to be looked over together; `kind` as LOOKOVER takes it, null to be found out. */
-export interface Block {
+export interface CallBlock {
   readonly cells: Reading;
   readonly kind: "per plant" | null;
 }
@@ -31,7 +31,7 @@ export async function callBlocks(
   call: Call,
   home: string,
   { sheet, desk }: Pick<Context, "sheet" | "desk">,
-): Promise<readonly Block[]> {
+): Promise<readonly CallBlock[]> {
   const given: Given[] = [];
   for (const [at, { name }] of (desk.parameters(call.id) ?? []).entries()) {
     const argument = call.arguments[at];
@@ -43,7 +43,7 @@ export async function callBlocks(
   const isTable = used.some(({ name }) => labels.has(name));
   if (!isTable)
     return used.map(({ reading }) => ({ cells: reading, kind: perPlant.has(call.id) ? "per plant" : null }));
-  const blocks: Block[] = [];
+  const blocks: CallBlock[] = [];
   for (const rows of tables(used)) {
     const { corner } = rows[0];
     blocks.push({ cells: await sheet.read(spanOf(rows), corner.sheet), kind: null });

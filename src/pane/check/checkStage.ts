@@ -5,7 +5,7 @@ import type { Context } from "../context";
 import { element } from "../dom/element";
 import { type CheckView, checkView } from "./checkView";
 import type { LookedAt } from "./lookedAt";
-import { startView } from "./startView";
+import { tableStart } from "./tableStart";
 
 /** What the part shows at the moment. */
 export interface CheckStage {
@@ -29,7 +29,7 @@ interface Checked {
 export function checkStage(context: Context, root: HTMLElement, around: (cell: Selection) => void): CheckStage {
   const done = element("p", { class: "note", role: "status" });
   const note = element("p", { class: "note" });
-  const start = startView(around);
+  const start = tableStart(around);
   let checked: Checked | null = null;
   root.replaceChildren(done, note, start.root);
   return {

@@ -9,7 +9,7 @@ import { addressOf, beyond } from "../address";
 import { ask, typed } from "../ask";
 import { askNamed } from "../askNamed";
 import type { Context } from "../context";
-import { type Block, callBlocks } from "./callBlocks";
+import { type CallBlock, callBlocks } from "./callBlocks";
 
 /** Cells that were looked over together, and what LOOKOVER says of them. */
 export interface LookedAt {
@@ -50,7 +50,7 @@ async function asCalled(call: Call, home: string, asking: Asking): Promise<reado
   return seen(range, asked.answer.finding, `=FAIRBED.${call.text.replace(/^FAIRBED\./i, "")}`);
 }
 
-function over({ cells: { cells, corner }, kind }: Block, { desk }: Asking): readonly LookedAt[] {
+function over({ cells: { cells, corner }, kind }: CallBlock, { desk }: Asking): readonly LookedAt[] {
   const range: CellRange = { argument: "cells", cells, corner, zerosVerified: true };
   const reply = askNamed(desk, "LOOKOVER", [range, ...(kind === null ? [] : [typed("kind", [[kind]])])]);
   if ("problem" in reply) return [];

@@ -1,6 +1,6 @@
 import type { Desk } from "../../answers/desk";
 import type { NumberFormat } from "../../host/newSheet";
-import { type Block, blankCell, formulaCell, type NewSheet, textCell } from "../../host/newSheet";
+import { blankCell, formulaCell, type NewSheet, type PlacedCells, textCell } from "../../host/newSheet";
 import { answerRows, manyTable } from "./answerRows";
 import { mapRows } from "./mapRows";
 import { settledBlock } from "./settledBlock";
@@ -49,12 +49,12 @@ export function recordSheet(desk: Desk, layout: TrialLayout): NewSheet {
   };
 }
 
-function headed(row: number, heading: string): Block {
+function headed(row: number, heading: string): PlacedCells {
   return { address: `${places.beside}${row}`, rows: [[textCell(heading, { bold: true })]] };
 }
 
 /** Below the map: two treatments side by side, or the table of several, which spills down from there. */
-function compared(desk: Desk, layout: TrialLayout, row: number): readonly Block[] {
+function compared(desk: Desk, layout: TrialLayout, row: number): readonly PlacedCells[] {
   const address = `${places.beside}${row + 1}`;
   if (!standsSideBySide(layout.drawn)) {
     const table = formulaCell(manyTable(desk, layout), { bold: true });

@@ -1,8 +1,8 @@
-import { type Block, dateCell, type NewCell, numberCell, textCell } from "../../host/newSheet";
+import { dateCell, type NewCell, numberCell, type PlacedCells, textCell } from "../../host/newSheet";
 import { planTitle, type TrialLayout } from "./trialLayout";
 
 /** What was settled before planting, each with the day on which it was written down; what is still open has none. */
-export function settledBlock(layout: TrialLayout): Block {
+export function settledBlock(layout: TrialLayout): PlacedCells {
   const { drawn, question, measure, worthwhile, stopDate, writtenOn } = layout;
   const settled: readonly (readonly [label: string, value: NewCell | null])[] = [
     ["Question", question === "" ? null : textCell(question)],

@@ -1,4 +1,4 @@
-import { type Block, type NewCell, textCell } from "../../host/newSheet";
+import { type NewCell, type PlacedCells, textCell } from "../../host/newSheet";
 import type { NewChart, OwnSheet } from "../../host/ownSheet";
 import { dayOf } from "../../nouns/day";
 import type { Report, ReportResult } from "../../nouns/report";
@@ -74,7 +74,7 @@ function notSaid(missing: readonly string[]): string {
 
 /** The parts below each other, an empty row between them. */
 function placed(parts: readonly Part[]): Pick<OwnSheet, "blocks" | "tables" | "charts"> {
-  const blocks: Block[] = [];
+  const blocks: PlacedCells[] = [];
   const tables: string[] = [];
   const charts: NewChart[] = [];
   let row = 1;

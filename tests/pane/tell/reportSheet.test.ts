@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Block, NewCell } from "../../../src/host/newSheet";
+import type { NewCell, PlacedCells } from "../../../src/host/newSheet";
 import type { OwnSheet } from "../../../src/host/ownSheet";
 import { addressOf, firstSpot } from "../../../src/pane/address";
 import { reportSheet } from "../../../src/pane/tell/reportSheet";
@@ -8,6 +8,8 @@ import { sentencesOf, wordsOf } from "../../words/plainEnglish";
 import { marlpitNotes, reportFrom, telling, typicalTellable } from "../../words/report/tellable";
 import { sheetPicture } from "./sheetPicture";
 
+/** Digits of a number in an approved text; a change of method may turn the sixteenth. */
+const DIGITS = 12;
 /** 28 November 2026. */
 const day = 46_354;
 const inBeds = "Marlpit Corner, straw against bare soil, in beds";
@@ -113,7 +115,8 @@ function asText({ name, widths, blocks, tables, charts }: OwnSheet): string {
 function cellText(cell: NewCell | null): string {
   if (cell === null || cell.kind === "blank") return "";
   const look = cell.format === "General" ? "" : ` [${cell.format}]`;
-  return `${cell.bold ? `*${cell.content}*` : cell.content}${look}`;
+  const content = typeof cell.content === "number" ? Number(cell.content.toPrecision(DIGITS)) : cell.content;
+  return `${cell.bold ? `*${content}*` : content}${look}`;
 }
 
 function cellsOf({ blocks }: OwnSheet): ReadonlyMap<string, NewCell> {
@@ -122,7 +125,7 @@ function cellsOf({ blocks }: OwnSheet): ReadonlyMap<string, NewCell> {
   );
 }
 
-function spotsOf({ address, rows }: Block): readonly (readonly [string, NewCell | null])[] {
+function spotsOf({ address, rows }: PlacedCells): readonly (readonly [string, NewCell | null])[] {
   const { row, column } = firstSpot(address);
   return rows.flatMap((cells, down) =>
     cells.map((cell, across) => [addressOf({ row: row + down, column: column + across }), cell] as const),

@@ -1,4 +1,4 @@
-import type { Block, NewCell } from "../../../src/host/newSheet";
+import type { NewCell, PlacedCells } from "../../../src/host/newSheet";
 import type { NewChart, OwnSheet } from "../../../src/host/ownSheet";
 import { chartShapes, type Shape } from "../../../src/host/practice/chart/chartShapes";
 import { firstSpot } from "../../../src/pane/address";
@@ -39,7 +39,7 @@ function heading(address: string, sheet: OwnSheet): string {
   return `<rect x="${left}" y="${(from.row - 1) * rowHeight}" width="${width}" height="${rowHeight}" fill="#e3ebd8"/>`;
 }
 
-function texts({ address, rows }: Block, sheet: OwnSheet): readonly string[] {
+function texts({ address, rows }: PlacedCells, sheet: OwnSheet): readonly string[] {
   const { row, column } = firstSpot(address);
   return rows.flatMap((cells, down) =>
     cells.flatMap((cell, across) =>

@@ -1,5 +1,5 @@
 import type { ICellData, IRange, IStyleData, IWorkbookData, IWorksheetData, Nullable } from "@univerjs/core";
-import type { Block, Book, BookCell, BookSheet, Look } from "../../../files/book";
+import type { Area, Book, BookCell, BookSheet, Look } from "../../../files/book";
 import type { Cell } from "../../../nouns/cell";
 import { chartOf } from "../chart/cellChart";
 import type { Grid } from "../grid";
@@ -80,7 +80,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, reading: Reading): BookSheet {
   };
 }
 
-function blockOf({ startRow, startColumn, endRow, endColumn }: IRange): Block {
+function blockOf({ startRow, startColumn, endRow, endColumn }: IRange): Area {
   return { top: startRow, left: startColumn, bottom: endRow, right: endColumn };
 }
 

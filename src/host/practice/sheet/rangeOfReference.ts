@@ -6,7 +6,7 @@ import { sheetNamed } from "./sheetNamed";
 import { trouble } from "./trouble";
 
 /** A block of a sheet; rows and columns count from 0, both ends belong to it. */
-export interface Block {
+export interface SheetArea {
   readonly sheet: FWorksheet;
   readonly top: number;
   readonly left: number;
@@ -23,7 +23,7 @@ const qualified = /^(?:(?:'(?:[^']|'')+'|[^'!,]+)!)?([^'!]+)$/;
  *
  * @param home the sheet that the formula stands on
  */
-export function rangeOfReference(grid: Grid, reference: string, home: string): Block {
+export function rangeOfReference(grid: Grid, reference: string, home: string): SheetArea {
   const text = namedReference(grid, reference.trim()) ?? reference.trim();
   const found = qualified.exec(text)?.[1];
   if (found === undefined || !isAddress(found)) throw trouble(unreadableBecause(text), reference);

@@ -2,7 +2,7 @@ import type { Cell } from "../../../nouns/cell";
 import type { Reading } from "../../sheet";
 import type { Grid } from "../grid";
 import { cellAt } from "./cellAt";
-import { type Block, rangeOfReference } from "./rangeOfReference";
+import { rangeOfReference, type SheetArea } from "./rangeOfReference";
 
 /** Reads the cells of a reference: `Sheet.read` of the practice sheet. */
 export function readReference(grid: Grid, reference: string, home: string): Reading {
@@ -14,7 +14,7 @@ export function readReference(grid: Grid, reference: string, home: string): Read
   };
 }
 
-function cellsOf(grid: Grid, { sheet, top, left, bottom, right }: Block): Cell[][] {
+function cellsOf(grid: Grid, { sheet, top, left, bottom, right }: SheetArea): Cell[][] {
   const at = cellAt(grid, sheet);
   return Array.from({ length: bottom - top + 1 }, (_, down) =>
     Array.from({ length: right - left + 1 }, (__, across) => at(top + down, left + across)),
@@ -22,7 +22,7 @@ function cellsOf(grid: Grid, { sheet, top, left, bottom, right }: Block): Cell[]
 }
 
 /** A whole column or row keeps its cells up to the last one in use, and at least its first cell. */
-function trimmed(cells: Cell[][], { sheet, top, left, bottom, right }: Block): Cell[][] {
+function trimmed(cells: Cell[][], { sheet, top, left, bottom, right }: SheetArea): Cell[][] {
   if (top === 0 && bottom === sheet.getMaxRows() - 1) return cells.slice(0, usedRows(cells));
   if (left === 0 && right === sheet.getMaxColumns() - 1) {
     const width = cells.reduce((widest, row) => Math.max(widest, lastUsed(row) + 1), 1);

@@ -2,7 +2,7 @@ import { CellValueType, type ICellData } from "@univerjs/core";
 import type { Entry } from "../../sheet";
 import type { Grid } from "../grid";
 import { cellAt } from "./cellAt";
-import { type Block, rangeOfReference } from "./rangeOfReference";
+import { rangeOfReference, type SheetArea } from "./rangeOfReference";
 import { trouble } from "./trouble";
 
 /** Writes entries: `Sheet.write` of the practice sheet. Throws before writing anything when it may not. */
@@ -18,7 +18,7 @@ export function writeEntries(grid: Grid, entries: readonly Entry[], over: boolea
   }
 }
 
-function holdsSomething(grid: Grid, { sheet, top, left }: Block): boolean {
+function holdsSomething(grid: Grid, { sheet, top, left }: SheetArea): boolean {
   return sheet.getRange(top, left).getFormula() !== "" || cellAt(grid, sheet)(top, left) !== null;
 }
 

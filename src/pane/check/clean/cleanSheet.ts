@@ -1,4 +1,4 @@
-import { type Block, type NewCell, type NewSheet, textCell } from "../../../host/newSheet";
+import { type NewCell, type NewSheet, type PlacedCells, textCell } from "../../../host/newSheet";
 import { addressOf } from "../../address";
 import type { Change } from "./change";
 import type { CleanTable } from "./cleanTable";
@@ -19,7 +19,7 @@ export function cleanSheet(table: CleanTable, plants: Rows | null): NewSheet {
     ...(plants === null ? [] : [plants]),
     changeRows(table.changes),
   ];
-  const blocks: Block[] = [];
+  const blocks: PlacedCells[] = [];
   const columns: number[] = [];
   for (const rows of parts) {
     if (columns.length > 0) columns.push(widths.gap);

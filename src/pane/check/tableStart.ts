@@ -3,7 +3,7 @@ import { button } from "../dom/blocks";
 import { element } from "../dom/element";
 
 /** What the part shows while there is nothing to look over. */
-export interface StartView {
+export interface TableStart {
   readonly root: HTMLElement;
   /** Names the selected cell, whose table can be looked over. */
   readonly follow: (selection: Selection) => void;
@@ -12,7 +12,7 @@ export interface StartView {
 }
 
 /** @param around is called when the grower wants the table that the selected cell stands in */
-export function startView(around: (cell: Selection) => void): StartView {
+export function tableStart(around: (cell: Selection) => void): TableStart {
   const said = element("p", { role: "status" });
   const take = button("", () => cell !== null && around(cell), "main");
   const root = element(

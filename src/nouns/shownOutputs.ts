@@ -4,7 +4,7 @@ import type { LineFormat, Outputs } from "./line";
 export type Formats = readonly (readonly LineFormat[])[];
 
 /** A block of results with the way each of its cells is best shown; both have the same shape. */
-export interface Block {
+export interface ShownOutputs {
   readonly outputs: Outputs;
   readonly formats: Formats;
 }
