@@ -7,8 +7,7 @@ const slow = [
   "tests/questions/lookOverAnyLog.test.ts",
   "tests/functions/anyArguments.test.ts",
   "tests/functions/cells.test.ts",
-  "tests/functions/laws.test.ts",
-  "tests/functions/lawsOfEach.test.ts",
+  "tests/functions/laws*.test.ts",
   "tests/functions/pickNuisances.test.ts",
   "tests/functions/unitsAlike.test.ts",
 ];
