@@ -34,3 +34,47 @@ it.each([
     expect(told("straw", false, against({ change, changeRange: noRange, verdict }))).toContain(sentence);
   },
 );
+
+/** Every treatment with one verdict, of a trial against bare soil. */
+const allWith = (verdict: Verdict, change: number, names: readonly string[]) =>
+  tellManyTreatments(
+    manyTreatments({
+      usual: "bare soil",
+      treatments: names.map((name) =>
+        treatment({ name, plants: 8, mean: 5, againstUsual: against({ change, changeRange: noRange, verdict }) }),
+      ),
+    }),
+  ).finding();
+
+it.each([
+  ["level", 0.04, "Straw (4 % more) came out close to bare soil."],
+  ["open-down", -0.07, "Straw (7 % less) is not settled, but may be down."],
+  ["open", 0, "Straw is not settled."],
+] as const)("%s: says what came out of one treatment", (verdict, change, sentence) => {
+  expect(allWith(verdict, change, ["straw"])).toContain(sentence);
+});
+
+it("says it of several treatments in the plural, and leaves their names alone", () => {
+  expect(allWith("open", 0, ["straw", "bark"])).toContain("Straw and bark are not settled.");
+  expect(allWith("few", 0, ["straw", "bark"])).toContain("Straw and bark have too few plants to tell.");
+  expect(allWith("level", 0, ["straw", "bark"])).toContain("Straw and bark came out close to bare soil.");
+});
+
+it("tells a big change by its percent alone where it stands in brackets", () => {
+  expect(allWith("open", 2, ["straw"])).toContain("Straw (200 % more) is not settled.");
+});
+
+it("names the treatments without usable plants, one or several", () => {
+  const finding = (names: readonly string[]) =>
+    tellManyTreatments(
+      manyTreatments({
+        usual: null,
+        treatments: [
+          treatment({ name: "straw", plants: 8, mean: 5 }),
+          ...names.map((name) => treatment({ name, plants: 0, mean: 0 })),
+        ],
+      }),
+    ).finding();
+  expect(finding(["bark"])).toContain(" Bark has no usable plants.");
+  expect(finding(["bark", "hay"])).toContain(" Bark and hay have no usable plants.");
+});
