@@ -58,10 +58,11 @@ function shown(front: AgainstUsual, spoken: Spoken): string {
 
 function enough({ change, changeRange, verdict }: AgainstUsual, { name, usual, lessWanted }: Spoken): string {
   const { rise, fall } = directionWords(lessWanted);
+  const up = verdict === "up-enough";
   const size = isKnown(change) ? moreOrLess(change)?.replace(/more|less/, "$& per plant") : null;
   const range = sizeRangeText(changeRange);
   return sentences(
-    `${name} gave ${size ?? "more"} than ${usual} here.`,
-    range === null ? "" : `The true ${verdict === "up-enough" ? rise : fall} may be ${range}.`,
+    `${name} gave ${size ?? (up ? "more" : "less")} than ${usual} here.`,
+    range === null ? "" : `The true ${up ? rise : fall} may be ${range}.`,
   );
 }

@@ -50,7 +50,8 @@ export function twoTreatmentsSay(found: TwoTreatments): string {
 }
 
 function enough(found: TwoTreatments): string {
-  const change = isKnown(found.change) ? (moreOrLess(found.change) ?? "") : "";
+  const shown = isKnown(found.change) ? moreOrLess(found.change) : null;
+  const change = shown ?? (found.verdict === "up-enough" ? "more" : "less");
   const [times = "", ...extra] = change.split(/(?= \()/);
   const size = `${plantsOfBoth(found)}${inPairs(found)}`;
   const first = withNames(
