@@ -35,11 +35,11 @@ it.each([
   },
 );
 
-/** Every treatment with one verdict, of a trial against bare soil. */
-const allWith = (verdict: Verdict, change: number, names: readonly string[]) =>
+/** Every treatment with one verdict. */
+const allWith = (verdict: Verdict, change: number, names: readonly string[], usual = "bare soil") =>
   tellManyTreatments(
     manyTreatments({
-      usual: "bare soil",
+      usual,
       treatments: names.map((name) =>
         treatment({ name, plants: 8, mean: 5, againstUsual: against({ change, changeRange: noRange, verdict }) }),
       ),
@@ -58,6 +58,8 @@ it("says it of several treatments in the plural, and leaves their names alone", 
   expect(allWith("open", 0, ["straw", "bark"])).toContain("Straw and bark are not settled.");
   expect(allWith("few", 0, ["straw", "bark"])).toContain("Straw and bark have too few plants to tell.");
   expect(allWith("level", 0, ["straw", "bark"])).toContain("Straw and bark came out close to bare soil.");
+  expect(allWith("level", 0, ["straw", "bark"], "what is there")).toContain("close to what is there.");
+  expect(allWith("level", 0, ["straw", "bark"], "what has grown")).toContain("close to what has grown.");
 });
 
 it("tells a big change by its percent alone where it stands in brackets", () => {
