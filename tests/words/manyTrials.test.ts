@@ -24,3 +24,8 @@ it("says that the trials are level on average where their changes cancel out", (
 it("says that one trial gave as much where its averages are equal", () => {
   expect(told(100).say).toBe("The new gave as much in one trial. One is too few to say more.");
 });
+
+it("says that nothing is settled also where only a big loss can be ruled out", () => {
+  // Logs 0.0953, 0.0198, 0.0770 and −0.0101: 3.182 (t table, 3 df) standard errors reach from about −3 % to +13 %.
+  expect(told(110, 102, 108, 99).say).toBe("The new was ahead in 3 of 4 trials, by 5 % on average. It is not settled.");
+});
