@@ -1,5 +1,5 @@
 import type { Known } from "../nouns/known";
-import { quantile } from "../numerics/normal";
+import { nearQuantile } from "../numerics/normal";
 import { ALPHA } from "./alpha";
 import { noncentrality, type Plan, power } from "./power";
 
@@ -36,7 +36,7 @@ export function plantsNeeded(change: number, chance: number, plan: Plan): Known 
 
 /** For known spread: the change in standard errors is as far above the critical value as the chance asks. */
 function guess(change: number, chance: number, plan: Plan): number {
-  const wanted = quantile(1 - ALPHA / (plan.treatments - 1) / 2) + quantile(chance);
+  const wanted = nearQuantile(1 - ALPHA / (plan.treatments - 1) / 2) + nearQuantile(chance);
   const plantsEach = Math.ceil((wanted / noncentrality(change, 1, plan.unevenness)) ** 2);
   return Math.max(2, Math.min(MOST, plantsEach));
 }

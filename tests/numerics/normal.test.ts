@@ -1,6 +1,6 @@
 import jStat from "jstat";
 import { describe, expect, it } from "vitest";
-import { density, lowerTail, quantile, upperTail } from "../../src/numerics/normal";
+import { density, lowerTail, nearQuantile, quantile, upperTail } from "../../src/numerics/normal";
 import { near } from "../near";
 import { agreesOnGrid } from "./grid";
 
@@ -23,6 +23,15 @@ describe("the normal law", () => {
 
   it("jstat's guess and our quantile are neighbours", () => {
     for (const p of [0.001, 0.2, 0.6, 0.99]) near(`${p}`, quantile(p), jStat.normal.inv(p, 0, 1), { relative: 1e-6 });
+  });
+
+  it.each([
+    [0.025, -1.95996398454],
+    [0.8, 0.841621233573],
+    [0.975, 1.95996398454],
+    [0.99, 2.32634787404],
+  ])("the guess alone is near: %d (R: qnorm)", (p, z) => {
+    near(`${p}`, nearQuantile(p), z, { relative: 1e-6 });
   });
 
   it("hard cases: 0, −0, infinities, NaN, far out", () => {
