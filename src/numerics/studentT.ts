@@ -1,6 +1,6 @@
 import { betaRatioQuantile, type KnownShare } from "./betaQuantile";
 import { betaTails } from "./incompleteBeta";
-import { guessNormal, guessStudentT } from "./jstat";
+import { guessStudentT } from "./jstat";
 import { nearNormal } from "./nearNormal";
 import * as normal from "./normal";
 
@@ -48,7 +48,7 @@ export function twoSidedCritical(alpha: number, df: number): number {
   if (alpha === 0) return Number.POSITIVE_INFINITY;
   if (alpha === 1) return 0;
   if (df === Number.POSITIVE_INFINITY) return -normal.quantile(alpha / 2);
-  const guess = (df < MANY ? guessStudentT(alpha / 2, df) : nearNormal(guessNormal(alpha / 2), df)) ** 2 / df;
+  const guess = (df < MANY ? guessStudentT(alpha / 2, df) : nearNormal(-normal.nearQuantile(alpha / 2), df)) ** 2 / df;
   const known: KnownShare = alpha <= 0.5 ? { side: "upper", share: alpha } : { side: "lower", share: 1 - alpha };
   return Math.sqrt(df * betaRatioQuantile(known, { a: 0.5, b: df / 2 }, guess));
 }

@@ -1,11 +1,10 @@
 import type { AgainstUsual, ManyTreatments } from "../nouns/findings/manyTreatments";
-import { isKnown } from "../nouns/known";
 import { sizeRangeText } from "./changeRange";
 import { directionWords } from "./direction";
-import { moreOrLess } from "./moreOrLess";
 import { highestShown } from "./pairsShown";
 import { sentenceStart } from "./sentenceStart";
 import { sentences } from "./sentences";
+import { settledChange } from "./settledChange";
 import { shortLabel } from "./shortLabel";
 
 /** "You can say" of several treatments (METHODS 6.4): the front-runner against the usual, or the pairs told apart. */
@@ -56,13 +55,12 @@ function shown(front: AgainstUsual, spoken: Spoken): string {
   return enough(front, spoken);
 }
 
-function enough({ change, changeRange, verdict }: AgainstUsual, { name, usual, lessWanted }: Spoken): string {
+function enough(front: AgainstUsual, { name, usual, lessWanted }: Spoken): string {
   const { rise, fall } = directionWords(lessWanted);
-  const up = verdict === "up-enough";
-  const size = isKnown(change) ? moreOrLess(change)?.replace(/more|less/, "$& per plant") : null;
-  const range = sizeRangeText(changeRange);
+  const size = settledChange(front).replace(/more|less/, "$& per plant");
+  const range = sizeRangeText(front.changeRange);
   return sentences(
-    `${name} gave ${size ?? (up ? "more" : "less")} than ${usual} here.`,
-    range === null ? "" : `The true ${up ? rise : fall} may be ${range}.`,
+    `${name} gave ${size} than ${usual} here.`,
+    range === null ? "" : `The true ${front.verdict === "up-enough" ? rise : fall} may be ${range}.`,
   );
 }

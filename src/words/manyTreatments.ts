@@ -10,6 +10,7 @@ import { moreOrLess } from "./moreOrLess";
 import { pairsShown } from "./pairsShown";
 import { sentenceStart } from "./sentenceStart";
 import { sentences } from "./sentences";
+import { settledChange } from "./settledChange";
 import { shortLabel } from "./shortLabel";
 
 /** COMPAREMANY's finding as a cell tells it (METHODS 9.1): the averages, the highest first, and what came out. */
@@ -63,8 +64,7 @@ interface Against {
 
 /** "Straw gave 46 % more than Bare soil: enough to matter." */
 function gave({ name, against }: Against, usual: string, size: string): string {
-  const hardly = against.verdict.startsWith("down") ? "hardly less" : "hardly more";
-  return `${sentenceStart(name)} gave ${changeText(against) ?? hardly} than ${usual}: ${size}.`;
+  return `${sentenceStart(name)} gave ${withoutTimes(settledChange(against))} than ${usual}: ${size}.`;
 }
 
 const decided: Readonly<Partial<Record<Verdict, string>>> = {
@@ -111,7 +111,13 @@ function ending(verdict: Verdict, usual: string, { ahead, behind }: DirectionWor
 }
 
 function changeText({ change }: AgainstUsual): string | null {
-  return isKnown(change) ? (moreOrLess(change)?.replace(/ \(.*/, "") ?? null) : null;
+  const shown = isKnown(change) ? moreOrLess(change) : null;
+  return shown === null ? null : withoutTimes(shown);
+}
+
+/** "200 % more (3 times as much)" in its short form. */
+function withoutTimes(change: string): string {
+  return change.replace(/ \(.*/, "");
 }
 
 /** Treatments of which every plant is lost or not recorded. */

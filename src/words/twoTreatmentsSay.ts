@@ -10,6 +10,7 @@ import { namesOf } from "./names";
 import { percentSize, percentText } from "./percent";
 import { sentenceStart } from "./sentenceStart";
 import { sentences } from "./sentences";
+import { settledChange } from "./settledChange";
 import { timesText } from "./times";
 import { whyNoAnswer } from "./whyNoAnswer";
 import { withNames } from "./withNames";
@@ -50,9 +51,7 @@ export function twoTreatmentsSay(found: TwoTreatments): string {
 }
 
 function enough(found: TwoTreatments): string {
-  const shown = isKnown(found.change) ? moreOrLess(found.change) : null;
-  const change = shown ?? (found.verdict === "up-enough" ? "more" : "less");
-  const [times = "", ...extra] = change.split(/(?= \()/);
+  const [times = "", ...extra] = settledChange(found).split(/(?= \()/);
   const size = `${plantsOfBoth(found)}${inPairs(found)}`;
   const first = withNames(
     found.usual.name,

@@ -38,8 +38,8 @@ it("says how much where it is enough to matter", () => {
 });
 
 it("keeps the direction of a change too small to be shown, where so little is enough to matter", () => {
-  expect(said([["straw", "up-enough", 0.0001]])).toContain("Straw gave more than bare soil here.");
-  expect(said([["straw", "down-enough", -0.0001]])).toContain("Straw gave less than bare soil here.");
+  expect(said([["straw", "up-enough", 0.0001]])).toContain("Straw gave hardly more per plant than bare soil here.");
+  expect(said([["straw", "down-enough", -0.0001]])).toContain("Straw gave hardly less per plant than bare soil here.");
 });
 
 it("speaks of the one that is clearly ahead, and of one that is behind only where none is ahead", () => {

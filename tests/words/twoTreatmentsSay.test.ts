@@ -20,8 +20,8 @@ const said = (verdict: Verdict, change: number, [usual, tried]: readonly [number
   );
 
 it.each([
-  ["up-enough", 0.0001, "Here, Straw gave more per plant than Bare soil (8 plants each)."],
-  ["down-enough", -0.0001, "Here, Straw gave less per plant than Bare soil (8 plants each)."],
+  ["up-enough", 0.0001, "Here, Straw gave hardly more per plant than Bare soil (8 plants each)."],
+  ["down-enough", -0.0001, "Here, Straw gave hardly less per plant than Bare soil (8 plants each)."],
 ] as const)("%s by less than is shown keeps its direction", (verdict, change, sentence) => {
   expect(said(verdict, change)).toContain(sentence);
 });

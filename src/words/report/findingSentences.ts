@@ -8,6 +8,7 @@ import { pairsShown } from "../pairsShown";
 import { percentText } from "../percent";
 import { rangeSentences } from "../rangeSentences";
 import { sentenceStart } from "../sentenceStart";
+import { settledChange } from "../settledChange";
 import { shortLabel } from "../shortLabel";
 import { tell } from "../tell";
 import { treatmentRange } from "../treatmentRange";
@@ -36,7 +37,7 @@ function oneSentences({ name, againstUsual: one }: TreatmentFound, usual: string
   const label = sentenceStart(shortLabel(name));
   if (one === null) return [`${label} had no usable plants.`];
   if (!isKnown(one.change) || one.verdict === "none") return [`For ${label} there is no answer in percent.`];
-  const change = moreOrLess(one.change);
+  const change = /^(up|down)-/.test(one.verdict) ? settledChange(one) : moreOrLess(one.change);
   const gave = `${label} gave ${change === null ? `as much per plant as ${usual}` : `${change} per plant than ${usual}`}.`;
   return [gave, `The true change may be ${treatmentRange(one)}, ${means(one.verdict, enough)}.`];
 }
